@@ -1,0 +1,4 @@
+#pragma once
+// Power: torque and gear trains.
+
+#include <fieldshaft/power/torque.hpp>
