@@ -1,0 +1,220 @@
+#pragma once
+// What a case holds: tractor, implement, driveline, overload device, working range and limits.
+//
+// A datum that the document does not state stays empty (`Stated`), and empty is never taken for a value:
+// "none" and "unstated" differ.
+
+#include <fieldshaft/units/text.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace fieldshaft {
+inline namespace v0 {
+
+/// A datum that may be missing from the case.
+template <class T> using Stated = std::optional<T>;
+
+/// A part that is fitted or is known not to be: "none" in the document is `present == false`.
+template <class T> struct Fitted {
+  bool present = false;
+  T item{};
+};
+
+/// A length measured on the machine, with its tolerance: "600 mm ± 10 mm".
+using MeasuredLength = Measured<Length>;
+
+/// Which power the stated figure is. The three differ by 10 % and more and are never mixed silently.
+enum class PowerBasis { pto, net_engine, gross_engine };
+
+/// How a tractor's stub shaft and its speed are chosen.
+enum class StubChoice { fixed, two_stubs, exchanged, bolted, reversible, lever_only };
+
+/// The state of a guard or shield. Unstated is `Stated` without value.
+enum class GuardState { present, damaged, absent };
+
+/// How a yoke sits on its spline.
+enum class YokeSeat { clearance, clamped };
+
+enum class JointKind { plain, wide_angle };
+
+enum class HitchKind { drawbar, three_point };
+
+enum class DeviceKind { friction_clutch, shear_bolt, cut_out_clutch };
+
+enum class DevicePlace { tractor_end, implement_end };
+
+/// A steel by name from the catalogue, or by its own strengths.
+struct SteelChoice {
+  Stated<std::string> name;
+  Stated<std::string> condition;
+  Stated<Stress> yield;
+  Stated<Stress> ultimate;
+  Stated<double> hardness; ///< Brinell
+};
+
+/// A PTO interface: one of the standard types, or what was counted and measured.
+struct Interface {
+  Stated<double> type; ///< 1 to 4; 0 is the pre-standard 1 1/8 in shaft
+  Stated<double> spline_count;
+  Stated<MeasuredLength> diameter;
+};
+
+/// One position of the tractor's PTO speed lever.
+struct PtoGear {
+  std::string name;
+  Stated<AngularSpeed> pto_speed;    ///< nominal
+  Stated<AngularSpeed> engine_speed; ///< at which the nominal PTO speed is reached
+};
+
+struct TractorPto {
+  Stated<StubChoice> arrangement;
+  Interface stub;
+  SteelChoice stub_steel;
+  std::vector<PtoGear> gears;
+  Stated<std::string> selected; ///< name of the gear that is engaged
+  Stated<GuardState> master_shield;
+};
+
+struct Engine {
+  Stated<AngularSpeed> rated_speed;
+  Stated<AngularSpeed> high_idle;
+  Stated<double> torque_rise; ///< (peak torque - rated torque) / rated torque
+};
+
+/// The hitch. A drawbar uses distance, drop and lateral; a three-point linkage the rest.
+struct Hitch {
+  Stated<HitchKind> kind;
+  Stated<MeasuredLength> distance; ///< PTO shaft end to pin, horizontally
+  Stated<MeasuredLength> drop;     ///< PTO shaft axis down to the contact height of the pin
+  Stated<MeasuredLength> lateral;  ///< pin left of the PTO axis
+  Stated<MeasuredLength> lower_pivot_behind;
+  Stated<MeasuredLength> lower_pivot_below;
+  Stated<MeasuredLength> lower_link;
+  Stated<MeasuredLength> top_pivot_behind;
+  Stated<MeasuredLength> top_pivot_below;
+  Stated<MeasuredLength> top_link;
+};
+
+struct Tractor {
+  std::string name;
+  Stated<Power> power;
+  Stated<PowerBasis> power_basis;
+  Engine engine;
+  TractorPto pto;
+  Hitch hitch;
+};
+
+/// A rotor: its speed is stated for a stated input speed, so that the ratio cannot be read upside down.
+struct RotorCase {
+  Stated<Length> tip_radius;
+  Stated<AngularSpeed> input_speed;
+  Stated<AngularSpeed> rotor_speed;
+  Stated<Speed> highest_tip_speed; ///< from the operator's manual, if it gives one
+};
+
+/// The power input connection: where the implement's input shaft ends, in the implement frame.
+struct InputConnection {
+  Stated<MeasuredLength> behind;  ///< hitch pin (or lower hitch points) to the shaft end, rearwards
+  Stated<MeasuredLength> above;   ///< shaft axis above the pin's contact height (or the lower hitch points)
+  Stated<MeasuredLength> lateral; ///< left of the pin
+  Stated<GuardState> guard;
+};
+
+struct Implement {
+  std::string name;
+  Stated<AngularSpeed> input_speed;
+  Stated<Power> power_need;
+  Stated<double> peak_factor; ///< peak torque over mean torque at the input
+  Stated<Power> permitted_power;
+  Stated<Length> mast_height; ///< mounted: upper hitch point above the lower ones
+  InputConnection input;
+  Stated<Fitted<RotorCase>> rotor;
+};
+
+/// A tube of the telescope: round, or any closed profile by area, perimeter and wall.
+struct TubeProfile {
+  Stated<Length> outer_diameter;
+  Stated<Length> inner_diameter;
+  Stated<Area> enclosed_area;
+  Stated<Length> perimeter;
+  Stated<Length> wall;
+};
+
+/// A part between the tractor's stub and the driveline's yoke.
+struct Adaptor {
+  Stated<Length> length;
+};
+
+struct DrivelineCase {
+  Interface tractor_yoke;
+  Stated<YokeSeat> seat;
+  Stated<Length> hub_length;
+  Stated<JointKind> joints;
+  Stated<Torque> joint_rating;
+  Stated<MeasuredLength> front_joint; ///< PTO shaft end to the front joint centre, rearwards along the shaft
+  Stated<MeasuredLength> rear_joint;  ///< shaft end of the input connection to the rear joint centre, forwards
+  Stated<MeasuredLength> closed_length;
+  Stated<MeasuredLength> closed_overlap; ///< overlap of the telescoping members when closed
+  TubeProfile tube;
+  SteelChoice tube_steel;
+  Stated<GuardState> guard;
+  Stated<Fitted<Adaptor>> adaptor;
+};
+
+struct OverloadDevice {
+  Stated<DeviceKind> kind;
+  Stated<Torque> setting; ///< nominal torque at which it slips, shears or trips, at its own place
+  Stated<double> scatter; ///< plus and minus, as a fraction of the setting
+  Stated<DevicePlace> place;
+};
+
+template <class Q> struct Interval {
+  Q low{};
+  Q high{};
+};
+
+/// The positions of the implement in one state of the machine.
+struct StateRange {
+  Stated<Interval<Angle>> yaw;   ///< negative: the tractor turns left
+  Stated<Interval<Angle>> pitch; ///< positive: hollow
+  Stated<Interval<Angle>> roll;  ///< positive: the implement's left side up
+  Stated<Interval<Length>> lift; ///< mounted: lower hitch points above the height of their front pivots
+  Stated<bool> driven;           ///< the PTO turns in this state
+};
+
+struct WorkingRange {
+  Stated<StateRange> working;
+  Stated<StateRange> turning;
+  Stated<StateRange> transport;
+};
+
+/// Limits that the user sets in place of the defaults.
+struct Limits {
+  Stated<Angle> working_angle;
+  Stated<Angle> turning_angle;
+  Stated<Angle> transport_angle;
+  Stated<Angle> angle_difference;
+  Stated<Length> minimum_overlap;
+  Stated<Length> minimum_clearance;
+  Stated<double> power_reserve;
+  Stated<double> yield_margin;
+  Stated<Speed> tip_speed;
+  Stated<Time> wanted_life;
+  Stated<Stress> flank_pressure;
+};
+
+struct Case {
+  std::string title;
+  std::string note;
+  Tractor tractor;
+  Implement implement;
+  DrivelineCase driveline;
+  Stated<Fitted<OverloadDevice>> overload;
+  WorkingRange range;
+  Limits limits;
+};
+
+} // namespace v0
+} // namespace fieldshaft

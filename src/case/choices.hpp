@@ -1,0 +1,61 @@
+#pragma once
+// The words that a case document uses for choices.
+
+#include <fieldshaft/case/case.hpp>
+
+#include <array>
+#include <string_view>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace case_document {
+
+template <class E> struct Choice {
+  E value;
+  std::string_view word;
+};
+
+template <class E> struct Words;
+
+template <> struct Words<PowerBasis> {
+  static constexpr std::array<Choice<PowerBasis>, 3> list{
+      {{PowerBasis::pto, "pto"}, {PowerBasis::net_engine, "net engine"}, {PowerBasis::gross_engine, "gross engine"}}};
+};
+template <> struct Words<StubChoice> {
+  static constexpr std::array<Choice<StubChoice>, 6> list{{{StubChoice::fixed, "fixed"},
+                                                           {StubChoice::two_stubs, "two stubs out"},
+                                                           {StubChoice::exchanged, "exchanged from carrier"},
+                                                           {StubChoice::bolted, "bolted with separate lever"},
+                                                           {StubChoice::reversible, "reversible"},
+                                                           {StubChoice::lever_only, "lever only"}}};
+};
+template <> struct Words<GuardState> {
+  static constexpr std::array<Choice<GuardState>, 3> list{
+      {{GuardState::present, "present"}, {GuardState::damaged, "damaged"}, {GuardState::absent, "absent"}}};
+};
+template <> struct Words<YokeSeat> {
+  static constexpr std::array<Choice<YokeSeat>, 2> list{
+      {{YokeSeat::clearance, "clearance"}, {YokeSeat::clamped, "clamped"}}};
+};
+template <> struct Words<JointKind> {
+  static constexpr std::array<Choice<JointKind>, 2> list{
+      {{JointKind::plain, "plain"}, {JointKind::wide_angle, "wide-angle"}}};
+};
+template <> struct Words<HitchKind> {
+  static constexpr std::array<Choice<HitchKind>, 2> list{
+      {{HitchKind::drawbar, "drawbar"}, {HitchKind::three_point, "three-point"}}};
+};
+template <> struct Words<DeviceKind> {
+  static constexpr std::array<Choice<DeviceKind>, 3> list{{{DeviceKind::friction_clutch, "friction clutch"},
+                                                           {DeviceKind::shear_bolt, "shear bolt"},
+                                                           {DeviceKind::cut_out_clutch, "cut-out clutch"}}};
+};
+template <> struct Words<DevicePlace> {
+  static constexpr std::array<Choice<DevicePlace>, 2> list{
+      {{DevicePlace::tractor_end, "tractor end"}, {DevicePlace::implement_end, "implement end"}}};
+};
+template <> struct Words<bool> { static constexpr std::array<Choice<bool>, 2> list{{{true, "yes"}, {false, "no"}}}; };
+
+} // namespace case_document
+} // namespace v0
+} // namespace fieldshaft

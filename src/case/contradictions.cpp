@@ -1,0 +1,149 @@
+#include "case/contradictions.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace case_document {
+namespace {
+
+using Problems = std::vector<CaseProblem>;
+
+std::string text_of(Amount amount) { return to_string(amount, UnitStyle::metric); }
+
+/// Notes a problem unless small < large; says nothing while one of the two is unstated.
+template <class T, class Value>
+void expect_below(Problems& problems, const char* path, const Stated<T>& small, const Stated<T>& large,
+                  const char* large_path, Value value_of) {
+  if (!small || !large || value_of(*small) < value_of(*large)) return;
+  problems.push_back({path, text_of(amount_of(value_of(*small))),
+                      std::string("less than ") + large_path + " (" + text_of(amount_of(value_of(*large))) + ")"});
+}
+
+void check_interface(Problems& problems, const std::string& path, const Interface& interface) {
+  const auto whole = [](double n) { return n == std::floor(n); };
+  if (interface.type && !whole(*interface.type)) {
+    problems.push_back({path + ".type", check::text_of(*interface.type, ""), "a whole number from 0 to 4"});
+  }
+  if (interface.spline_count && (!whole(*interface.spline_count) || *interface.spline_count > 200.0)) {
+    problems.push_back(
+        {path + ".spline_count", check::text_of(*interface.spline_count, ""), "a whole number up to 200"});
+  }
+  if (interface.type && (interface.spline_count || interface.diameter)) {
+    problems.push_back({path, "a type and a count or diameter", "either the type, or what was counted and measured"});
+  }
+}
+
+void check_steel(Problems& problems, const std::string& path, const SteelChoice& steel) {
+  const bool own = steel.yield || steel.ultimate;
+  if (steel.name && own) {
+    problems.push_back(
+        {path, "a name and its own strengths", "either a steel of the catalogue, or yield and ultimate"});
+  }
+  if (steel.condition && !steel.name) {
+    problems.push_back(
+        {path + ".condition", "\"" + *steel.condition + "\" without a name", "a name of the catalogue with it"});
+  }
+  if (steel.yield && steel.ultimate && *steel.yield > *steel.ultimate) {
+    problems.push_back({path + ".yield", text_of(amount_of(*steel.yield)),
+                        "at most " + path + ".ultimate (" + text_of(amount_of(*steel.ultimate)) + ")"});
+  }
+}
+
+void check_gears(Problems& problems, const TractorPto& pto) {
+  for (std::size_t i = 0; i < pto.gears.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j) {
+      if (pto.gears[i].name != pto.gears[j].name) continue;
+      problems.push_back({"tractor.pto.gears[" + std::to_string(i) + "].name", "\"" + pto.gears[i].name + "\"",
+                          "a name that no other gear has"});
+    }
+  }
+  if (!pto.selected) return;
+  const bool known =
+      std::any_of(pto.gears.begin(), pto.gears.end(), [&](const PtoGear& g) { return g.name == *pto.selected; });
+  if (known) return;
+  std::string names;
+  for (const PtoGear& gear : pto.gears) names += (names.empty() ? "\"" : ", \"") + gear.name + "\"";
+  problems.push_back({"tractor.pto.selected", "\"" + *pto.selected + "\"",
+                      names.empty() ? "a gear of tractor.pto.gears, which lists none" : "one of " + names});
+}
+
+void check_tube(Problems& problems, const TubeProfile& tube) {
+  const auto same = [](Length l) { return l; };
+  expect_below(problems, "driveline.tube.inner_diameter", tube.inner_diameter, tube.outer_diameter,
+               "driveline.tube.outer_diameter", same);
+  const bool round = tube.outer_diameter || tube.inner_diameter;
+  const bool profile = tube.enclosed_area || tube.perimeter || tube.wall;
+  if (round && profile) {
+    problems.push_back(
+        {"driveline.tube", "diameters and a profile", "either diameters, or enclosed_area, perimeter and wall"});
+  }
+  if (tube.enclosed_area && tube.perimeter) {
+    // Of all closed curves of a given length the circle encloses the largest area.
+    const double length = tube.perimeter->value();
+    if (tube.enclosed_area->value() > length * length / (4.0 * pi) * (1.0 + 1e-9)) {
+      problems.push_back({"driveline.tube.enclosed_area", text_of(amount_of(*tube.enclosed_area)),
+                          "no more than a circle of that perimeter encloses"});
+    }
+  }
+}
+
+void check_hitch(Problems& problems, const Hitch& hitch) {
+  const bool drawbar_data = hitch.distance || hitch.drop || hitch.lateral;
+  const bool linkage_data = hitch.lower_pivot_behind || hitch.lower_pivot_below || hitch.lower_link ||
+                            hitch.top_pivot_behind || hitch.top_pivot_below || hitch.top_link;
+  if (hitch.kind == HitchKind::drawbar && linkage_data) {
+    problems.push_back({"tractor.hitch", "a drawbar with linkage dimensions", "distance, drop and lateral"});
+  }
+  if (hitch.kind == HitchKind::three_point && drawbar_data) {
+    problems.push_back(
+        {"tractor.hitch", "a three-point hitch with drawbar dimensions", "the pivots and lengths of the links"});
+  }
+  if (!hitch.kind && (drawbar_data || linkage_data)) {
+    problems.push_back({"tractor.hitch.kind", "missing", "\"drawbar\" or \"three-point\" beside its dimensions"});
+  }
+}
+
+void check_ranges(Problems& problems, const Case& value) {
+  const struct {
+    const char* name;
+    const Stated<StateRange>& range;
+  } states[] = {
+      {"working", value.range.working}, {"turning", value.range.turning}, {"transport", value.range.transport}};
+  for (const auto& state : states) {
+    if (!state.range) continue;
+    const std::string path = std::string("range.") + state.name;
+    if (value.tractor.hitch.kind == HitchKind::drawbar && state.range->lift) {
+      problems.push_back({path + ".lift", "a lift", "no lift: the implement is trailed on a drawbar"});
+    }
+    if (value.tractor.hitch.kind == HitchKind::three_point && state.range->pitch) {
+      problems.push_back({path + ".pitch", "a pitch", "no pitch: the linkage gives it at each lift height"});
+    }
+  }
+}
+
+} // namespace
+
+void find_contradictions(const Case& value, Problems& problems) {
+  const auto same = [](AngularSpeed w) { return w; };
+  const auto measured = [](MeasuredLength l) { return l.value; };
+  const Engine& engine = value.tractor.engine;
+  expect_below(problems, "tractor.engine.rated_speed", engine.rated_speed, engine.high_idle, "tractor.engine.high_idle",
+               same);
+  expect_below(problems, "driveline.closed_overlap", value.driveline.closed_overlap, value.driveline.closed_length,
+               "driveline.closed_length", measured);
+  check_interface(problems, "tractor.pto.stub", value.tractor.pto.stub);
+  check_interface(problems, "driveline.tractor_yoke", value.driveline.tractor_yoke);
+  check_steel(problems, "tractor.pto.stub_steel", value.tractor.pto.stub_steel);
+  check_steel(problems, "driveline.tube_steel", value.driveline.tube_steel);
+  check_gears(problems, value.tractor.pto);
+  check_tube(problems, value.driveline.tube);
+  check_hitch(problems, value.tractor.hitch);
+  check_ranges(problems, value);
+}
+
+} // namespace case_document
+} // namespace v0
+} // namespace fieldshaft

@@ -1,0 +1,77 @@
+#include "case/document.hpp"
+
+#include <algorithm>
+#include <set>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace case_document {
+namespace {
+
+std::string line_and_column(std::string_view text, std::size_t byte) {
+  const std::string_view before = text.substr(0, std::min(byte, text.size()));
+  const auto line = 1 + std::count(before.begin(), before.end(), '\n');
+  const std::size_t start = before.rfind('\n') == std::string_view::npos ? 0 : before.rfind('\n') + 1;
+  return "line " + std::to_string(line) + ", column " + std::to_string(before.size() - start + 1);
+}
+
+/// Follows the parser and notes every key that stands twice in one object.
+class RepeatedKeys {
+public:
+  explicit RepeatedKeys(std::vector<CaseProblem>& problems) : problems_(problems) {}
+
+  bool operator()(int depth, Json::parse_event_t event, Json& parsed) {
+    if (depth > deepest_document) too_deep_ = true;
+    if (event == Json::parse_event_t::object_start) keys_.emplace_back();
+    if (event == Json::parse_event_t::object_end) keys_.pop_back();
+    if (event == Json::parse_event_t::key && !keys_.empty()) {
+      const auto& key = parsed.get_ref<const std::string&>();
+      if (!keys_.back().insert(key).second) {
+        problems_.push_back({"", "the key \"" + key + "\" stands twice in one object", "each key once"});
+      }
+    }
+    return !too_deep_;
+  }
+
+  bool too_deep() const { return too_deep_; }
+
+private:
+  std::vector<CaseProblem>& problems_;
+  std::vector<std::set<std::string>> keys_;
+  bool too_deep_ = false;
+};
+
+} // namespace
+
+std::optional<Json> parse_document(std::string_view text, std::vector<CaseProblem>& problems) {
+  if (text.size() > largest_document) {
+    problems.push_back({"", std::to_string(text.size()) + " bytes", "a case document of at most 4 MiB"});
+    return std::nullopt;
+  }
+  RepeatedKeys repeated(problems);
+  try {
+    Json value = Json::parse(text.begin(), text.end(), std::ref(repeated));
+    if (repeated.too_deep()) {
+      problems.push_back({"", "more than 32 levels of objects and lists", "a case document"});
+      return std::nullopt;
+    }
+    if (value.is_object()) return value;
+    problems.push_back({"", shown(value), "a JSON object with tractor, implement and driveline"});
+  } catch (const Json::parse_error& error) {
+    problems.push_back({"", "no JSON at " + line_and_column(text, error.byte), "a JSON document"});
+  }
+  return std::nullopt;
+}
+
+std::string shown(const Json& value) {
+  if (value.is_object()) return "an object";
+  if (value.is_array()) return "a list";
+  std::string text = value.dump(-1, ' ', false, Json::error_handler_t::replace);
+  constexpr std::size_t longest = 80;
+  if (text.size() > longest) text = text.substr(0, longest) + "...";
+  return text;
+}
+
+} // namespace case_document
+} // namespace v0
+} // namespace fieldshaft

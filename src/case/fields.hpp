@@ -1,0 +1,200 @@
+#pragma once
+// The case document described once: every entry with its kind, bounds and meaning.
+//
+// A visitor with the functions text, field, choice, object, part, fitted, interval and list walks this description.
+// Reading, writing and the JSON Schema are three such visitors, so they cannot disagree.
+
+#include <fieldshaft/case/case.hpp>
+
+#include <limits>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace case_document {
+
+/// The allowed numbers of an entry, in SI units.
+struct Bounds {
+  double low = -std::numeric_limits<double>::infinity();
+  double high = std::numeric_limits<double>::infinity();
+  bool low_open = false;
+  bool high_open = false;
+};
+
+inline constexpr Bounds above_zero{0.0, std::numeric_limits<double>::infinity(), true, false};
+inline constexpr Bounds not_negative{0.0, std::numeric_limits<double>::infinity(), false, false};
+inline constexpr Bounds any_size{};
+inline constexpr Bounds at_least_one{1.0, std::numeric_limits<double>::infinity(), false, false};
+inline constexpr Bounds fraction{0.0, 1.0, false, true};
+inline constexpr Bounds full_turn{-pi, pi, false, false};
+inline constexpr Bounds quarter_turn{-pi / 2, pi / 2, true, true};
+inline constexpr Bounds joint_limit{0.0, pi / 2, true, false};
+inline constexpr Bounds type_number{0.0, 4.0, false, false};
+
+enum class Need { optional, required };
+
+template <class V> void fields(V& v, SteelChoice& steel) {
+  v.text("name", steel.name, "steel of the catalogue, such as 1045 or 4140");
+  v.text("condition", steel.condition, "its condition in the catalogue, such as cold-drawn");
+  v.field("yield", steel.yield, above_zero, "tensile yield strength, where it is known from a certificate or drawing");
+  v.field("ultimate", steel.ultimate, above_zero, "tensile strength, from the same paper");
+  v.field("hardness", steel.hardness, above_zero, "Brinell hardness of the tooth flanks");
+}
+
+template <class V> void fields(V& v, Interface& interface) {
+  v.field("type", interface.type, type_number, "1 to 4 of ISO 500-1, or 0 for the pre-standard 1 1/8 in shaft");
+  v.field("spline_count", interface.spline_count, at_least_one, "splines counted, where the type is not certain");
+  v.field("diameter", interface.diameter, above_zero, "diameter over the splines, measured: \"34.9 mm ± 0.3 mm\"");
+}
+
+template <class V> void fields(V& v, PtoGear& gear) {
+  v.text("name", gear.name, Need::required, "name of the lever position, such as 540 or 540E");
+  v.field("pto_speed", gear.pto_speed, above_zero, "nominal PTO speed");
+  v.field("engine_speed", gear.engine_speed, above_zero, "engine speed at which the nominal PTO speed is reached");
+}
+
+template <class V> void fields(V& v, TractorPto& pto) {
+  v.choice("arrangement", pto.arrangement, "how the stub and its speed are chosen");
+  v.object("stub", pto.stub, "the stub shaft that is out");
+  v.object("stub_steel", pto.stub_steel, "steel of the stub shaft");
+  v.list("gears", pto.gears, "every position of the PTO speed lever");
+  v.text("selected", pto.selected, "name of the gear that is engaged");
+  v.choice("master_shield", pto.master_shield, "the shield over the tractor's stub");
+}
+
+template <class V> void fields(V& v, Engine& engine) {
+  v.field("rated_speed", engine.rated_speed, above_zero, "engine speed at rated power");
+  v.field("high_idle", engine.high_idle, above_zero, "highest engine speed without load");
+  v.field("torque_rise", engine.torque_rise, not_negative, "peak torque over rated torque, less one: \"25 %\"");
+}
+
+template <class V> void fields(V& v, Hitch& hitch) {
+  v.choice("kind", hitch.kind, "what the implement hangs on");
+  v.field("distance", hitch.distance, above_zero, "drawbar: PTO shaft end to the hitch pin, horizontally");
+  v.field("drop", hitch.drop, any_size, "drawbar: PTO shaft axis down to the contact height of the pin");
+  v.field("lateral", hitch.lateral, any_size, "drawbar: pin to the left of the PTO axis");
+  v.field("lower_pivot_behind", hitch.lower_pivot_behind, any_size,
+          "three-point: front pivots of the lower links behind the PTO shaft end (ahead: negative)");
+  v.field("lower_pivot_below", hitch.lower_pivot_below, any_size,
+          "three-point: front pivots of the lower links below the PTO axis");
+  v.field("lower_link", hitch.lower_link, above_zero, "three-point: length of the lower links in the side view");
+  v.field("top_pivot_behind", hitch.top_pivot_behind, any_size,
+          "three-point: front pivot of the top link behind the PTO shaft end (ahead: negative)");
+  v.field("top_pivot_below", hitch.top_pivot_below, any_size,
+          "three-point: front pivot of the top link below the PTO axis (above: negative)");
+  v.field("top_link", hitch.top_link, above_zero, "three-point: length of the top link");
+}
+
+template <class V> void fields(V& v, Tractor& tractor) {
+  v.text("name", tractor.name, Need::required, "what its owner calls it");
+  v.field("power", tractor.power, above_zero, "rated power");
+  v.choice("power_basis", tractor.power_basis, "which power that is: at the PTO, or of the engine, net or gross");
+  v.object("engine", tractor.engine, "engine speeds and torque rise");
+  v.object("pto", tractor.pto, "rear PTO");
+  v.object("hitch", tractor.hitch, "hitch that carries this implement");
+}
+
+template <class V> void fields(V& v, RotorCase& rotor) {
+  v.field("tip_radius", rotor.tip_radius, above_zero, "axis of the rotor to the blade tip");
+  v.field("input_speed", rotor.input_speed, above_zero, "speed of the implement's input shaft at which ...");
+  v.field("rotor_speed", rotor.rotor_speed, above_zero, "... the rotor turns at this speed");
+  v.field("highest_tip_speed", rotor.highest_tip_speed, above_zero, "highest tip speed by the operator's manual");
+}
+
+template <class V> void fields(V& v, InputConnection& input) {
+  v.field("behind", input.behind, above_zero,
+          "hitch pin or lower hitch points to the end of the input shaft, rearwards");
+  v.field("above", input.above, any_size, "input shaft axis above the pin's contact height or the lower hitch points");
+  v.field("lateral", input.lateral, any_size, "input shaft axis to the left of the pin");
+  v.choice("guard", input.guard, "guard of the power input connection");
+}
+
+template <class V> void fields(V& v, Implement& implement) {
+  v.text("name", implement.name, Need::required, "what its owner calls it");
+  v.field("input_speed", implement.input_speed, above_zero, "speed for which the implement is made");
+  v.field("power_need", implement.power_need, above_zero, "mean power at the implement's input in the heaviest work");
+  v.field("peak_factor", implement.peak_factor, at_least_one, "peak torque over mean torque at the input");
+  v.field("permitted_power", implement.permitted_power, above_zero, "highest input power by the operator's manual");
+  v.field("mast_height", implement.mast_height, above_zero, "mounted: upper hitch point above the lower ones");
+  v.object("input", implement.input, "power input connection");
+  v.fitted("rotor", implement.rotor, "rotor with blades or hammers, or \"none\"");
+}
+
+template <class V> void fields(V& v, TubeProfile& tube) {
+  v.field("outer_diameter", tube.outer_diameter, above_zero, "round tube: outer diameter");
+  v.field("inner_diameter", tube.inner_diameter, not_negative, "round tube: inner diameter");
+  v.field("enclosed_area", tube.enclosed_area, above_zero, "closed profile: area within the middle of its wall");
+  v.field("perimeter", tube.perimeter, above_zero, "closed profile: length of the middle of its wall");
+  v.field("wall", tube.wall, above_zero, "closed profile: wall thickness");
+}
+
+template <class V> void fields(V& v, Adaptor& adaptor) {
+  v.field("length", adaptor.length, above_zero, "by how much it moves the front joint rearwards");
+}
+
+template <class V> void fields(V& v, DrivelineCase& driveline) {
+  v.object("tractor_yoke", driveline.tractor_yoke, "spline of the yoke at the tractor's end");
+  v.choice("seat", driveline.seat, "how that yoke sits on the stub: with clearance (usual), or clamped");
+  v.field("hub_length", driveline.hub_length, above_zero, "length of the yoke's splined hub");
+  v.choice("joints", driveline.joints, "kind of both joints");
+  v.field("joint_rating", driveline.joint_rating, above_zero, "highest torque of the weaker joint by its manual");
+  v.field("front_joint", driveline.front_joint, above_zero, "end of the stub to the front joint's centre, as coupled");
+  v.field("rear_joint", driveline.rear_joint, above_zero,
+          "end of the input shaft to the rear joint's centre, as coupled");
+  v.field("closed_length", driveline.closed_length, above_zero, "joint centre to joint centre, fully closed");
+  v.field("closed_overlap", driveline.closed_overlap, above_zero, "overlap of the telescoping members, fully closed");
+  v.object("tube", driveline.tube, "the weaker telescoping member");
+  v.object("tube_steel", driveline.tube_steel, "its steel");
+  v.choice("guard", driveline.guard, "guard over the driveline");
+  v.fitted("adaptor", driveline.adaptor, "adaptor between stub and driveline, or \"none\"");
+}
+
+template <class V> void fields(V& v, OverloadDevice& device) {
+  v.choice("kind", device.kind, "kind of the device");
+  v.field("setting", device.setting, above_zero, "torque at which it slips, shears or trips, at its own place");
+  v.field("scatter", device.scatter, fraction, "how far the true torque may lie from the setting: \"15 %\"");
+  v.choice("place", device.place, "where it sits");
+}
+
+template <class V> void fields(V& v, StateRange& state) {
+  v.interval("yaw", state.yaw, full_turn, "turn of the implement; negative: the tractor turns left");
+  v.interval("pitch", state.pitch, quarter_turn, "positive in a hollow, negative over a crest");
+  v.interval("roll", state.roll, quarter_turn, "positive: the implement's left side up");
+  v.interval("lift", state.lift, any_size, "mounted: lower hitch points above the front pivots of the lower links");
+  v.choice("driven", state.driven, "whether the PTO turns in this state");
+}
+
+template <class V> void fields(V& v, WorkingRange& range) {
+  v.part("working", range.working, "positions while the implement works");
+  v.part("turning", range.turning, "positions while turning at the headland");
+  v.part("transport", range.transport, "positions on the road");
+}
+
+template <class V> void fields(V& v, Limits& limits) {
+  v.field("working_angle", limits.working_angle, joint_limit, "largest joint angle in work");
+  v.field("turning_angle", limits.turning_angle, joint_limit, "largest joint angle while turning under power");
+  v.field("transport_angle", limits.transport_angle, joint_limit, "largest joint angle with the PTO at rest");
+  v.field("angle_difference", limits.angle_difference, joint_limit,
+          "largest difference of the two joint angles in work");
+  v.field("minimum_overlap", limits.minimum_overlap, above_zero, "smallest overlap at the longest position");
+  v.field("minimum_clearance", limits.minimum_clearance, above_zero, "smallest clearance at the shortest position");
+  v.field("power_reserve", limits.power_reserve, fraction, "power left over in the heaviest work");
+  v.field("yield_margin", limits.yield_margin, at_least_one, "wanted yield torque over peak torque");
+  v.field("tip_speed", limits.tip_speed, above_zero, "highest tip speed that the owner accepts");
+  v.field("wanted_life", limits.wanted_life, above_zero, "hours of work that the driveline shall last");
+  v.field("flank_pressure", limits.flank_pressure, above_zero, "allowable pressure on the spline flanks");
+}
+
+template <class V> void fields(V& v, Case& value) {
+  v.text("title", value.title, Need::optional, "one line that names the case");
+  v.text("note", value.note, Need::optional, "remarks; carried into the report");
+  v.required_object("tractor", value.tractor, "the tractor");
+  v.required_object("implement", value.implement, "the implement");
+  v.required_object("driveline", value.driveline, "the shaft between the two");
+  v.fitted("overload", value.overload, "overload device, or \"none\"");
+  v.object("range", value.range, "positions that the implement takes");
+  v.object("limits", value.limits, "limits that replace the defaults");
+}
+
+} // namespace case_document
+} // namespace v0
+} // namespace fieldshaft

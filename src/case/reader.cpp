@@ -1,0 +1,125 @@
+#include "case/reader.hpp"
+
+#include <cmath>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace case_document {
+namespace {
+
+std::string amount_text(double si, Kind kind) {
+  if (kind == Kind::number) return check::text_of(si, "");
+  const PrintUnit unit = print_unit(kind, UnitStyle::metric, si);
+  return check::text_of(si / unit.factor, unit.symbol);
+}
+
+} // namespace
+
+bool inside(double value, Bounds bounds) noexcept {
+  const bool low = bounds.low_open ? value > bounds.low : value >= bounds.low;
+  const bool high = bounds.high_open ? value < bounds.high : value <= bounds.high;
+  return low && high;
+}
+
+std::string bounds_text(Bounds bounds, Kind kind) {
+  std::string text;
+  if (std::isfinite(bounds.low)) text += (bounds.low_open ? "above " : "at least ") + amount_text(bounds.low, kind);
+  if (std::isfinite(bounds.high)) {
+    text += text.empty() ? "" : " and ";
+    text += (bounds.high_open ? "below " : "at most ") + amount_text(bounds.high, kind);
+  }
+  return text;
+}
+
+const Json* Reader::find(const char* key) {
+  known_.emplace_back(key);
+  const auto entry = object_.find(key);
+  return entry == object_.end() ? nullptr : &*entry;
+}
+
+void Reader::problem(const std::string& key, std::string value, std::string expected) {
+  problems_.push_back({at(key), std::move(value), std::move(expected)});
+}
+
+void Reader::text(const char* key, std::string& target, Need need, const char* meaning) {
+  const Json* value = find(key);
+  if (value == nullptr) {
+    if (need == Need::required) problem(key, "missing", std::string("a text: ") + meaning);
+    return;
+  }
+  if (value->is_string() && !(need == Need::required && value->get_ref<const std::string&>().empty())) {
+    target = value->get<std::string>();
+  } else {
+    problem(key, shown(*value), std::string("a text: ") + meaning);
+  }
+}
+
+void Reader::text(const char* key, Stated<std::string>& target, const char* meaning) {
+  std::string found;
+  const std::size_t problems_before = problems_.size();
+  const bool there = object_.contains(key);
+  text(key, found, Need::optional, meaning);
+  if (there && problems_.size() == problems_before) target = found;
+}
+
+void Reader::field(const char* key, Stated<double>& target, Bounds bounds, const char*) {
+  if (const auto amount = amount_at(key, Kind::number, bounds, false)) target = amount->value.si;
+}
+
+std::optional<MeasuredAmount> Reader::amount_at(const char* key, Kind kind, Bounds bounds, bool measured) {
+  const Json* value = find(key);
+  if (value == nullptr) return std::nullopt;
+  return amount_of(*value, key, kind, bounds, measured);
+}
+
+std::optional<MeasuredAmount> Reader::amount_of(const Json& value, const std::string& key, Kind kind, Bounds bounds,
+                                                bool measured) {
+  std::string wanted = std::string(kind_name(kind)) + " such as " + detail::example_of(kind);
+  const std::string range = bounds_text(bounds, kind);
+  if (!range.empty()) wanted += ", " + range;
+
+  std::optional<MeasuredAmount> amount;
+  if (value.is_number() && kind == Kind::number) {
+    amount = MeasuredAmount{{value.get<double>(), kind}, 0.0};
+  } else if (value.is_string()) {
+    const ParsedAmount parsed = try_parse(value.get_ref<const std::string&>(), kind);
+    if (!parsed.amount) {
+      problem(key, shown(value), wanted + " (" + parsed.problem + ")");
+      return std::nullopt;
+    }
+    amount = parsed.amount;
+  } else {
+    const bool bare = value.is_number();
+    problem(key, shown(value), wanted + (bare ? " (a bare number has no unit; write it as text with its unit)" : ""));
+    return std::nullopt;
+  }
+  if (amount->tolerance > 0.0 && !measured) {
+    problem(key, shown(value), wanted + " without a tolerance");
+    return std::nullopt;
+  }
+  const bool fits = is_finite(amount->value.si) && inside(amount->value.si - amount->tolerance, bounds) &&
+                    inside(amount->value.si + amount->tolerance, bounds);
+  if (!fits) {
+    problem(key, shown(value), wanted);
+    return std::nullopt;
+  }
+  return amount;
+}
+
+void Reader::refuse_unknown_keys() {
+  for (const auto& [key, value] : object_.items()) {
+    if (std::find(known_.begin(), known_.end(), key) != known_.end()) continue;
+    const auto nearest = std::min_element(known_.begin(), known_.end(), [&](const auto& a, const auto& b) {
+      return detail::edit_distance(a, key) < detail::edit_distance(b, key);
+    });
+    const bool near =
+        nearest != known_.end() && detail::edit_distance(*nearest, key) <= std::max<std::size_t>(2, key.size() / 3);
+    std::string all;
+    for (const auto& name : known_) all += (all.empty() ? "" : ", ") + name;
+    problem(key, "unknown key", near ? "\"" + *nearest + "\"" : "one of: " + all);
+  }
+}
+
+} // namespace case_document
+} // namespace v0
+} // namespace fieldshaft
