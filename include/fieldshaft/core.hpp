@@ -3,6 +3,7 @@
 
 #include <fieldshaft/core/check.hpp>
 #include <fieldshaft/core/config.hpp>
+#include <fieldshaft/core/datum.hpp>
 #include <fieldshaft/core/error.hpp>
 #include <fieldshaft/core/source.hpp>
 #include <fieldshaft/core/validity.hpp>

@@ -33,7 +33,7 @@ constexpr Material catalogue_steel(const char* name, const char* condition, doub
           millimetres(section_min_mm),
           millimetres(section_max_mm),
           source,
-          brinell > 0.0 ? std::optional(Sourced<double>{brinell, hardness_source}) : std::nullopt};
+          brinell > 0.0 ? Datum<double>{brinell, hardness_source} : Datum<double>{}};
 }
 
 constexpr Material rolled_or_drawn(const char* name, const char* condition, double ultimate_mpa, double yield_mpa,

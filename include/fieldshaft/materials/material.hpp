@@ -2,11 +2,10 @@
 // A steel in one condition, made by a user or taken from the catalogue, and whether its figures hold for a section.
 
 #include <fieldshaft/core/check.hpp>
+#include <fieldshaft/core/datum.hpp>
 #include <fieldshaft/core/source.hpp>
 #include <fieldshaft/core/validity.hpp>
 #include <fieldshaft/units.hpp>
-
-#include <optional>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -33,7 +32,7 @@ struct Material {
   Length section_min{};               ///< smallest diameter the figures were stated for; zero: not stated
   Length section_max{};               ///< largest diameter the figures were stated for; zero: not stated
   Source source{"", Standing::given}; ///< of the two strengths
-  std::optional<Sourced<double>> hardness_brinell{}; ///< empty: not stated
+  Datum<double> hardness_brinell{};
   Stress youngs_modulus = steel::youngs_modulus.value;
   Stress shear_modulus = steel::shear_modulus.value;
   Density density = steel::density.value;
@@ -59,8 +58,8 @@ constexpr void check_material(const Material& material) {
   if (material.section_max.value() > 0.0) {
     check::within(material.section_min.value(), 0.0, material.section_max.value(), {function, "section_min", "m"});
   }
-  if (material.hardness_brinell) {
-    check::positive(material.hardness_brinell->value, {function, "hardness_brinell", ""});
+  if (material.hardness_brinell.known()) {
+    check::positive(material.hardness_brinell.value(), {function, "hardness_brinell", ""});
   }
   check::positive(material.youngs_modulus.value(), {function, "youngs_modulus", "Pa"});
   check::positive(material.shear_modulus.value(), {function, "shear_modulus", "Pa"});
