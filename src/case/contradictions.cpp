@@ -60,7 +60,8 @@ void check_gears(Problems& problems, const TractorPto& pto) {
                           "a name that no other gear has"});
     }
   }
-  if (!pto.selected) return;
+  const bool gears_unreadable = pto.gears.empty() && !problems.empty();
+  if (!pto.selected || gears_unreadable) return;
   const bool known =
       std::any_of(pto.gears.begin(), pto.gears.end(), [&](const PtoGear& g) { return g.name == *pto.selected; });
   if (known) return;

@@ -22,22 +22,30 @@ public:
 
   bool operator()(int depth, Json::parse_event_t event, Json& parsed) {
     if (depth > deepest_document) too_deep_ = true;
-    if (event == Json::parse_event_t::object_start) keys_.emplace_back();
-    if (event == Json::parse_event_t::object_end) keys_.pop_back();
-    if (event == Json::parse_event_t::key && !keys_.empty()) {
-      const auto& key = parsed.get_ref<const std::string&>();
-      if (!keys_.back().insert(key).second) {
-        problems_.push_back({"", "the key \"" + key + "\" stands twice in one object", "each key once"});
-      }
-    }
+    if (event == Json::parse_event_t::object_start) objects_.emplace_back();
+    if (event == Json::parse_event_t::object_end) objects_.pop_back();
+    if (event == Json::parse_event_t::key && !objects_.empty()) note_key(parsed.get_ref<const std::string&>());
     return !too_deep_;
   }
 
   bool too_deep() const { return too_deep_; }
 
 private:
+  struct Object {
+    std::set<std::string> keys;
+    std::string current;
+  };
+
+  void note_key(const std::string& key) {
+    objects_.back().current = key;
+    if (objects_.back().keys.insert(key).second) return;
+    std::string path;
+    for (const Object& object : objects_) path += (path.empty() ? "" : ".") + object.current;
+    problems_.push_back({path, "stands twice in one object", "each key once"});
+  }
+
   std::vector<CaseProblem>& problems_;
-  std::vector<std::set<std::string>> keys_;
+  std::vector<Object> objects_;
   bool too_deep_ = false;
 };
 
@@ -51,11 +59,11 @@ std::optional<Json> parse_document(std::string_view text, std::vector<CaseProble
   RepeatedKeys repeated(problems);
   try {
     Json value = Json::parse(text.begin(), text.end(), std::ref(repeated));
+    if (value.is_object() && !repeated.too_deep()) return value;
     if (repeated.too_deep()) {
       problems.push_back({"", "more than 32 levels of objects and lists", "a case document"});
       return std::nullopt;
     }
-    if (value.is_object()) return value;
     problems.push_back({"", shown(value), "a JSON object with tractor, implement and driveline"});
   } catch (const Json::parse_error& error) {
     problems.push_back({"", "no JSON at " + line_and_column(text, error.byte), "a JSON document"});

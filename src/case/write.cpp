@@ -14,21 +14,13 @@ namespace {
 
 using namespace case_document;
 
-/// SI symbol of a kind, in a spelling that the parser reads with factor one.
-std::string si_spelling(Kind kind) {
-  for (const UnitSpelling& unit : detail::unit_spellings) {
-    if (unit.kind == kind && unit.factor == 1.0) return std::string(unit.spelling);
-  }
-  return "";
-}
-
 std::string exact_number(double value) {
   char buffer[64];
   const auto end = std::to_chars(buffer, buffer + sizeof buffer, value).ptr;
   return {buffer, end};
 }
 
-std::string exact_text(double si, Kind kind) { return exact_number(si) + " " + si_spelling(kind); }
+std::string exact_text(double si, Kind kind) { return exact_number(si) + " " + std::string(si_symbol(kind)); }
 
 class Writer {
 public:

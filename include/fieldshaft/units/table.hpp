@@ -122,6 +122,14 @@ inline constexpr auto unit_spellings = std::array{
 };
 } // namespace detail
 
+/// The SI unit of a kind in a spelling that the parser reads; empty for a plain number.
+constexpr std::string_view si_symbol(Kind kind) noexcept {
+  for (const UnitSpelling& unit : detail::unit_spellings) {
+    if (unit.kind == kind && unit.factor == 1.0) return unit.spelling;
+  }
+  return kind == Kind::force_per_length ? "N/m" : kind == Kind::power_per_width ? "W/m" : "";
+}
+
 /// Which units a report prints.
 enum class UnitStyle { metric, us };
 

@@ -1,0 +1,224 @@
+#include <fieldshaft/case.hpp>
+
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+#include <filesystem>
+#include <fstream>
+#include <random>
+#include <sstream>
+
+using namespace fieldshaft;
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+std::string file_text(const std::filesystem::path& path) {
+  std::ifstream file(path);
+  REQUIRE_MESSAGE(file.good(), path.string() << " cannot be read");
+  std::stringstream text;
+  text << file.rdbuf();
+  return text.str();
+}
+
+std::vector<std::filesystem::path> example_files() {
+  std::vector<std::filesystem::path> files;
+  for (const auto& entry : std::filesystem::directory_iterator(FIELDSHAFT_SOURCE_DIR "/docs/examples/cases")) {
+    if (entry.path().extension() == ".json") files.push_back(entry.path());
+  }
+  std::sort(files.begin(), files.end());
+  REQUIRE(!files.empty());
+  return files;
+}
+
+Json good_document() {
+  return Json::parse(file_text(FIELDSHAFT_SOURCE_DIR "/docs/examples/cases/trailed-cutter-that-fits.json"));
+}
+
+/// The one problem of a document in which one entry was changed.
+CaseProblem only_problem(const Json& document) {
+  const CaseReading reading = try_read_case(document.dump());
+  CHECK(!reading.result);
+  for (const CaseProblem& problem : reading.problems) CAPTURE(problem.message());
+  REQUIRE(reading.problems.size() == 1);
+  return reading.problems.front();
+}
+
+Json changed(const char* pointer, Json value) {
+  Json document = good_document();
+  document[Json::json_pointer(pointer)] = std::move(value);
+  return document;
+}
+
+} // namespace
+
+TEST_CASE("every example reads, writes and reads back to the same document") {
+  for (const auto& file : example_files()) {
+    CAPTURE(file.string());
+    const Case value = read_case(file_text(file));
+    const std::string written = write_case(value);
+    CHECK(write_case(read_case(written)) == written);
+  }
+}
+
+TEST_CASE("each kind of wrong entry names its path, its value and what was expected") {
+  SUBCASE("a bare number where a unit is due") {
+    const CaseProblem p = only_problem(changed("/tractor/power", 85));
+    CHECK(p.path == "tractor.power");
+    CHECK(p.value == "85");
+    CHECK(p.expected.find("a power such as \"60 kW\" or \"80 hp\", above 0 kW") == 0);
+    CHECK(p.expected.find("a bare number has no unit") != std::string::npos);
+  }
+  SUBCASE("a wrong dimension") {
+    const CaseProblem p = only_problem(changed("/implement/input_speed", "540 Hz"));
+    CHECK(p.path == "implement.input_speed");
+    CHECK(p.expected.find("a frequency, not a shaft speed") != std::string::npos);
+  }
+  SUBCASE("a misspelt key") {
+    Json document = good_document();
+    document["implement"]["input_sped"] = "540 rpm";
+    const CaseProblem p = only_problem(document);
+    CHECK(p.path == "implement.input_sped");
+    CHECK(p.value == "unknown key");
+    CHECK(p.expected == "\"input_speed\"");
+  }
+  SUBCASE("a wrong word") {
+    const CaseProblem p = only_problem(changed("/tractor/pto/master_shield", "yes"));
+    CHECK(p.expected == "one of \"present\", \"damaged\", \"absent\"");
+  }
+  SUBCASE("out of bounds") {
+    CHECK(only_problem(changed("/driveline/hub_length", "-3 mm")).path == "driveline.hub_length");
+  }
+  SUBCASE("not finite") {
+    CHECK(only_problem(changed("/implement/peak_factor", "inf")).path == "implement.peak_factor");
+  }
+  SUBCASE("a tolerance that reaches below zero") {
+    CHECK(only_problem(changed("/driveline/front_joint", "5 mm ± 6 mm")).path == "driveline.front_joint");
+  }
+  SUBCASE("a tolerance where none is taken") {
+    CHECK(only_problem(changed("/tractor/power", "85 hp ± 1 hp")).path == "tractor.power");
+  }
+  SUBCASE("an interval upside down") {
+    CHECK(only_problem(changed("/range/working/yaw", Json{"10 deg", "-10 deg"})).path == "range.working.yaw");
+  }
+  SUBCASE("an interval of one") {
+    CHECK(only_problem(changed("/range/working/yaw", Json::array({"10 deg"}))).path == "range.working.yaw");
+  }
+  SUBCASE("missing") {
+    Json document = good_document();
+    document["tractor"].erase("name");
+    const CaseProblem p = only_problem(document);
+    CHECK(p.path == "tractor.name");
+    CHECK(p.value == "missing");
+  }
+  SUBCASE("an object that is none") { CHECK(only_problem(changed("/tractor/engine", 5)).path == "tractor.engine"); }
+  SUBCASE("a list that is none") {
+    CHECK(only_problem(changed("/tractor/pto/gears", "540")).path == "tractor.pto.gears");
+  }
+  SUBCASE("neither none nor an object") {
+    CHECK(only_problem(changed("/driveline/adaptor", true)).path == "driveline.adaptor");
+  }
+}
+
+TEST_CASE("entries that contradict each other are problems") {
+  SUBCASE("a gear that is not listed") {
+    const CaseProblem p = only_problem(changed("/tractor/pto/selected", "1000"));
+    CHECK(p.path == "tractor.pto.selected");
+    CHECK(p.expected == "one of \"540\"");
+  }
+  SUBCASE("two gears of one name") {
+    Json document = good_document();
+    document["tractor"]["pto"]["gears"].push_back(document["tractor"]["pto"]["gears"][0]);
+    CHECK(only_problem(document).path == "tractor.pto.gears[1].name");
+  }
+  SUBCASE("rated speed above high idle") {
+    CHECK(only_problem(changed("/tractor/engine/high_idle", "2000 rpm")).path == "tractor.engine.rated_speed");
+  }
+  SUBCASE("a tube without wall") {
+    CHECK(only_problem(changed("/driveline/tube/inner_diameter", "60 mm")).path == "driveline.tube.inner_diameter");
+  }
+  SUBCASE("overlap longer than the driveline") {
+    CHECK(only_problem(changed("/driveline/closed_overlap", "800 mm")).path == "driveline.closed_overlap");
+  }
+  SUBCASE("a type and a count") {
+    CHECK(only_problem(changed("/tractor/pto/stub/spline_count", 6)).path == "tractor.pto.stub");
+  }
+  SUBCASE("a named steel with its own strength") {
+    CHECK(only_problem(changed("/driveline/tube_steel/yield", "400 MPa")).path == "driveline.tube_steel");
+  }
+  SUBCASE("a drawbar with links") {
+    CHECK(only_problem(changed("/tractor/hitch/lower_link", "900 mm")).path == "tractor.hitch");
+  }
+  SUBCASE("a trailed implement that is lifted") {
+    CHECK(only_problem(changed("/range/working/lift", Json{"0 mm", "1 mm"})).path == "range.working.lift");
+  }
+  SUBCASE("more area than a circle of that perimeter") {
+    Json document = good_document();
+    document["driveline"]["tube"] = {{"enclosed_area", "1000 mm²"}, {"perimeter", "100 mm"}, {"wall", "3 mm"}};
+    CHECK(only_problem(document).path == "driveline.tube.enclosed_area");
+  }
+}
+
+TEST_CASE("all problems of a document are reported at once, and read_case carries them") {
+  Json document = good_document();
+  document["tractor"]["power"] = "85";
+  document["implement"].erase("name");
+  document["driveline"]["gard"] = "present";
+  try {
+    read_case(document.dump());
+    FAIL("read_case accepted a bad document");
+  } catch (const CaseError& error) {
+    REQUIRE(error.problems().size() == 3);
+    CHECK(error.problems()[0].path == "tractor.power");
+    CHECK(error.problems()[1].path == "implement.name");
+    CHECK(error.problems()[2].path == "driveline.gard");
+    CHECK(std::string(error.what()).find("3 problems in the case") == 0);
+  }
+}
+
+TEST_CASE("documents that are no case") {
+  const auto problem = [](std::string_view text) {
+    const CaseReading reading = try_read_case(text);
+    CHECK(!reading.result);
+    REQUIRE(!reading.problems.empty());
+    return reading.problems.front();
+  };
+  CHECK(problem("").value == "no JSON at line 1, column 1");
+  CHECK(problem("{\n  \"schema\": }").value == "no JSON at line 2, column 14");
+  CHECK(problem("[]").value == "a list");
+  CHECK(problem("{}").path == "schema");
+  CHECK(problem("{\"schema\": \"fieldshaft-case/2\"}").value == "\"fieldshaft-case/2\"");
+  CHECK(problem("{\"schema\": \"fieldshaft-case/1\", \"schema\": \"fieldshaft-case/1\"}").value.find("stands twice") !=
+        std::string::npos);
+  CHECK(problem(std::string(100, '[') + std::string(100, ']')).value == "more than 32 levels of objects and lists");
+  CHECK(problem(std::string((4U << 20U) + 1, ' ')).expected == "a case document of at most 4 MiB");
+}
+
+TEST_CASE("10,000 mutated documents: each reads or is refused with problems, and none crashes") {
+  const unsigned seed = 20250711U;
+  CAPTURE(seed);
+  std::mt19937 random(seed);
+  const std::string original = good_document().dump(1);
+  const std::string alphabet = "{}[]\":,0123456789.-+eE±°/ \\nulltrueNaN\xff\x01";
+  const auto below = [&](std::size_t n) { return std::uniform_int_distribution<std::size_t>(0, n - 1)(random); };
+  std::size_t read = 0;
+  for (int i = 0; i < 10000; ++i) {
+    std::string text = original;
+    const std::size_t edits = 1 + below(4);
+    for (std::size_t e = 0; e < edits; ++e) {
+      const std::size_t at = below(text.size());
+      switch (below(4)) {
+      case 0: text[at] = alphabet[below(alphabet.size())]; break;
+      case 1: text.erase(at, 1 + below(20)); break;
+      case 2: text.insert(at, 1, alphabet[below(alphabet.size())]); break;
+      default: text.insert(at, text.substr(below(text.size()), below(40))); break;
+      }
+    }
+    const CaseReading reading = try_read_case(text);
+    REQUIRE(reading.result.has_value() == reading.problems.empty());
+    read += reading.result ? 1 : 0;
+  }
+  // Some edits fall into titles or digits and leave a case that reads; most must be refused.
+  CHECK(read > 0);
+  CHECK(read < 5000);
+}
