@@ -94,6 +94,31 @@ template <class T> auto sqrt(T x) noexcept {
     return sqrt(x);
   }
 }
+template <class T> auto atan(T x) noexcept {
+  using std::atan;
+  if constexpr (detail::IsQuantity<T>::value) {
+    return std::atan(static_cast<double>(x)); // compiles only for a ratio of like quantities
+  } else {
+    return atan(x);
+  }
+}
+template <class T> auto log1p(T x) noexcept {
+  using std::log1p;
+  if constexpr (detail::IsQuantity<T>::value) {
+    return std::log1p(static_cast<double>(x)); // compiles only for a ratio of like quantities
+  } else {
+    return log1p(x);
+  }
+}
+template <class T> auto cbrt(T x) noexcept {
+  using std::cbrt;
+  if constexpr (detail::IsQuantity<T>::value) {
+    using Root = typename boost::units::root_typeof_helper<T, boost::units::static_rational<3>>::type;
+    return Root::from_value(std::cbrt(x.value()));
+  } else {
+    return cbrt(x);
+  }
+}
 /// x * x * ... (N factors), exactly as written out by hand.
 template <int N, class T> constexpr auto power(T x) noexcept {
   static_assert(N >= 1, "a whole power of at least one");
