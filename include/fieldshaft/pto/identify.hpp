@@ -39,7 +39,8 @@ constexpr bool diameter_fits(const PtoType& type, Length diameter, Length tolera
   const bool named_larger = type.named_diameter > type.nominal_diameter;
   const Length low = named_larger ? type.nominal_diameter : type.named_diameter;
   const Length high = named_larger ? type.named_diameter : type.nominal_diameter;
-  return diameter >= low - tolerance && diameter <= high + tolerance;
+  constexpr Length rounding = metres(1e-12); // so that a reading exactly at the tolerance fits
+  return diameter >= low - tolerance - rounding && diameter <= high + tolerance + rounding;
 }
 } // namespace detail
 

@@ -67,7 +67,9 @@ inline constexpr double nominal_speed_band = 0.025;
 constexpr bool is_nominal_speed(AngularSpeed speed, AngularSpeed nominal) {
   check::positive(speed.value(), {"is_nominal_speed", "speed", "rad/s"});
   check::positive(nominal.value(), {"is_nominal_speed", "nominal", "rad/s"});
-  return speed >= nominal * (1.0 - nominal_speed_band) && speed <= nominal * (1.0 + nominal_speed_band);
+  constexpr double rounding = 1e-12; // so that the ends of the band belong to it
+  const double off = static_cast<double>(speed / nominal) - 1.0;
+  return off >= -nominal_speed_band - rounding && off <= nominal_speed_band + rounding;
 }
 
 } // namespace v0
