@@ -21,13 +21,14 @@ template <> struct Words<PowerBasis> {
   static constexpr std::array<Choice<PowerBasis>, 3> list{
       {{PowerBasis::pto, "pto"}, {PowerBasis::net_engine, "net engine"}, {PowerBasis::gross_engine, "gross engine"}}};
 };
-template <> struct Words<StubChoice> {
-  static constexpr std::array<Choice<StubChoice>, 6> list{{{StubChoice::fixed, "fixed"},
-                                                           {StubChoice::two_stubs, "two stubs out"},
-                                                           {StubChoice::exchanged, "exchanged from carrier"},
-                                                           {StubChoice::bolted, "bolted with separate lever"},
-                                                           {StubChoice::reversible, "reversible"},
-                                                           {StubChoice::lever_only, "lever only"}}};
+template <> struct Words<StubArrangement> {
+  static constexpr std::array<Choice<StubArrangement>, 6> list{
+      {{StubArrangement::fixed, "fixed"},
+       {StubArrangement::two_stubs_out, "two stubs out"},
+       {StubArrangement::exchanged_from_carrier, "exchanged from carrier"},
+       {StubArrangement::bolted_with_separate_lever, "bolted with separate lever"},
+       {StubArrangement::reversible, "reversible"},
+       {StubArrangement::lever_only, "lever only"}}};
 };
 template <> struct Words<GuardState> {
   static constexpr std::array<Choice<GuardState>, 3> list{

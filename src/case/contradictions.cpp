@@ -1,8 +1,10 @@
 #include "case/contradictions.hpp"
 
+#include <fieldshaft/materials.hpp>
+
 #include <algorithm>
 #include <cmath>
-#include <functional>
+#include <set>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -36,11 +38,29 @@ void check_interface(Problems& problems, const std::string& path, const Interfac
   }
 }
 
+/// The conditions in which the catalogue holds a steel; for an unknown name, the names it holds.
+std::string conditions_of(const std::string& name) {
+  std::string conditions;
+  std::set<std::string> names;
+  for (const Material& material : materials()) {
+    names.insert(material.name);
+    if (name == material.name) conditions += (conditions.empty() ? "" : "; ") + (name + ", " + material.condition);
+  }
+  if (!conditions.empty()) return conditions;
+  std::string all = "no \"" + name + "\"; it holds";
+  for (const std::string& known : names) all += " " + known;
+  return all;
+}
+
 void check_steel(Problems& problems, const std::string& path, const SteelChoice& steel) {
   const bool own = steel.yield || steel.ultimate;
   if (steel.name && own) {
     problems.push_back(
         {path, "a name and its own strengths", "either a steel of the catalogue, or yield and ultimate"});
+  }
+  if (steel.name && find_material(*steel.name, steel.condition.value_or("")) == nullptr) {
+    problems.push_back({path, "\"" + *steel.name + "\", \"" + steel.condition.value_or("") + "\"",
+                        "a steel of the catalogue with its condition: " + conditions_of(*steel.name)});
   }
   if (steel.condition && !steel.name) {
     problems.push_back(

@@ -3,8 +3,10 @@
 #include <doctest/doctest.h>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
+#include <functional>
 #include <random>
 #include <sstream>
 
@@ -146,6 +148,11 @@ TEST_CASE("entries that contradict each other are problems") {
   SUBCASE("a named steel with its own strength") {
     CHECK(only_problem(changed("/driveline/tube_steel/yield", "400 MPa")).path == "driveline.tube_steel");
   }
+  SUBCASE("a steel that the catalogue lacks") {
+    const CaseProblem p = only_problem(changed("/driveline/tube_steel/name", "1021"));
+    CHECK(p.path == "driveline.tube_steel");
+    CHECK(p.expected.find("no \"1021\"; it holds 1018 1020") != std::string::npos);
+  }
   SUBCASE("a drawbar with links") {
     CHECK(only_problem(changed("/tractor/hitch/lower_link", "900 mm")).path == "tractor.hitch");
   }
@@ -221,4 +228,24 @@ TEST_CASE("10,000 mutated documents: each reads or is refused with problems, and
   // Some edits fall into titles or digits and leave a case that reads; most must be refused.
   CHECK(read > 0);
   CHECK(read < 5000);
+}
+
+TEST_CASE("the published schema is the one that the library writes, and the handbook names every key") {
+  const std::string published = file_text(FIELDSHAFT_SOURCE_DIR "/docs/examples/case.schema.json");
+  CHECK(published == case_json_schema());
+  const std::string page = file_text(FIELDSHAFT_SOURCE_DIR "/docs/handbook/case.md");
+  std::size_t keys = 0;
+  const std::function<void(const Json&)> look = [&](const Json& schema) {
+    for (const auto& [key, value] : schema.items()) {
+      if (key == "properties") {
+        for (const auto& [name, entry] : value.items()) {
+          ++keys;
+          CHECK_MESSAGE(page.find("`" + name + "`") != std::string::npos, "docs/handbook/case.md lacks " << name);
+        }
+      }
+      if (value.is_structured()) look(value);
+    }
+  };
+  look(Json::parse(published));
+  CHECK(keys > 60);
 }
