@@ -5,6 +5,7 @@
 // minus the angle between the two joint planes, both about the intermediate shaft in the same sense. At phase 0 equal
 // joint angles cancel exactly. The phase repeats itself after 180°.
 
+#include <fieldshaft/core/validity.hpp>
 #include <fieldshaft/joint/acceleration.hpp>
 
 namespace fieldshaft {
@@ -56,7 +57,7 @@ template <class B, class P, class R> auto joint_pair_slope(B front, B rear, P ph
 /// squares, without loss of digits for a nearly smooth pair. The usual fourth root is its limit for small angles.
 /// Source: a joint stretches the plane of rotation by cos b along one direction, so a row of joints is a product of
 /// matrices and k the ratio of its singular values (handbook); special cases SAE AE-7, section 3.1.1.
-/// Example: 20° and 10°: 17.4096° at phase 0, 22.2687° at phase 90°.
+/// Example: 20° and 10°: 17.4099° at phase 0, 22.2687° at phase 90°.
 inline Angle equivalent_joint_angle(Angle front, Angle rear, Angle phase) {
   check::joint_angle(front, "equivalent_joint_angle", "front");
   check::joint_angle(rear, "equivalent_joint_angle", "rear");
@@ -65,17 +66,44 @@ inline Angle equivalent_joint_angle(Angle front, Angle rear, Angle phase) {
       text::equivalent_joint_angle(without_radian(front), without_radian(rear), without_radian(phase)));
 }
 
+/// Up to here the rule for small angles gives the peak acceleration within 4.1 % (1 - b/tan b, for nearly equal
+/// angles).
+inline constexpr Angle small_joint_angle = degrees(20.0);
+inline constexpr const char* outside_small_joint_angle = "a joint angle above 20°, where the rule is unproven";
+
 /// The same by the rule for small angles [rad], for comparison with hand calculation.
 ///
 /// b = [b1⁴ + b2⁴ - 2 b1² b2² cos 2p]^(1/4), which is sqrt|b1² - b2²| at phase 0 and sqrt(b1² + b2²) at 90°
-/// Symbols and domain as above. Up to 20° its peak acceleration is at most 2.4 % off. Source: SAE AE-7, section 3.1.1
-/// (special cases). Example: 10° and 6° at phase 0: 8°.
-inline Angle equivalent_joint_angle_small(Angle front, Angle rear, Angle phase) {
+/// Symbols and domain as above. Outside: an angle above 20°. Source: SAE AE-7, section 3.1.1 (special cases).
+/// Example: 10° and 6° at phase 0: 8°.
+inline Validated<Angle> equivalent_joint_angle_small(Angle front, Angle rear, Angle phase) {
   check::joint_angle(front, "equivalent_joint_angle_small", "front");
   check::joint_angle(rear, "equivalent_joint_angle_small", "rear");
   check::finite(phase.value(), {"equivalent_joint_angle_small", "phase", "rad"});
-  return angle_from_ratio(
-      text::equivalent_joint_angle_small(without_radian(front), without_radian(rear), without_radian(phase)));
+  const bool small = front <= small_joint_angle && rear <= small_joint_angle;
+  return {angle_from_ratio(
+              text::equivalent_joint_angle_small(without_radian(front), without_radian(rear), without_radian(phase))),
+          small ? nullptr : outside_small_joint_angle};
+}
+
+/// How unevenly the last shaft of a pair turns while the first turns steadily.
+struct JointPairExtremes {
+  Angle equivalent_angle;                ///< of the single joint that is as uneven
+  double largest_ratio;                  ///< k, greatest speed over that of the first shaft
+  double least_ratio;                    ///< 1/k
+  AngularAcceleration peak_acceleration; ///< greatest, and greatest deceleration
+};
+
+/// The extremes of the last shaft's speed and acceleration over one turn.
+///
+///   front, rear, phase  as for equivalent_joint_angle
+///   speed               of the first shaft [rad/s], at least 0
+/// Exact. Source: the equivalent joint. Example: 20°, 10°, phase 0 at 1 rad/s: 1.048011, 0.954189, 0.0940276 rad/s².
+inline JointPairExtremes joint_pair_extremes(Angle front, Angle rear, Angle phase, AngularSpeed speed) {
+  check::not_negative(speed.value(), {"joint_pair_extremes", "speed", "rad/s"});
+  const Angle equivalent = equivalent_joint_angle(front, rear, phase);
+  const double least = math::cos(equivalent);
+  return {equivalent, 1.0 / least, least, text::joint_peak_acceleration(equivalent, speed)};
 }
 
 /// Speed of the last shaft of a pair over that of the first, at one rotation [-].
