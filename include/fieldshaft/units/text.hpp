@@ -9,7 +9,6 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
-#include <cstdio>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -247,11 +246,11 @@ template <class Q> Measured<Q> parse_measured(std::string_view text) {
   return {Q::from_value(parsed.amount->value.si), Q::from_value(parsed.amount->tolerance)};
 }
 
-/// A number with a fixed count of decimals; minus zero is printed as zero.
+/// A number with a fixed count of decimals, whatever the locale; minus zero is printed as zero.
 inline std::string format_number(double value, int decimals) {
   char buffer[400];
-  std::snprintf(buffer, sizeof buffer, "%.*f", decimals, value);
-  std::string text = buffer;
+  const auto end = std::to_chars(buffer, buffer + sizeof buffer, value, std::chars_format::fixed, decimals).ptr;
+  std::string text(buffer, end);
   if (text.find_first_not_of("-0.") == std::string::npos && text.front() == '-') text.erase(0, 1);
   return text;
 }
