@@ -192,6 +192,7 @@ TEST_CASE("a row of three or four joints: forks in space stay within the equival
   for (int i = 0; i < 20; ++i) {
     const int count = random.whole(3, 4);
     std::vector<JointInRow> row;
+    row.reserve(static_cast<std::size_t>(count));
     for (int k = 0; k < count; ++k) {
       row.push_back({radians(random.between(0.02, 1.0)), radians(k == 0 ? 0.0 : random.between(-pi, pi))});
     }
