@@ -107,15 +107,16 @@ std::optional<MeasuredAmount> Reader::amount_of(const Json& value, const std::st
 }
 
 void Reader::refuse_unknown_keys() {
-  for (const auto& [key, value] : object_.items()) {
+  for (const auto& entry : object_.items()) {
+    const std::string& key = entry.key();
     if (std::find(known_.begin(), known_.end(), key) != known_.end()) continue;
-    const auto nearest = std::min_element(known_.begin(), known_.end(), [&](const auto& a, const auto& b) {
-      return detail::edit_distance(a, key) < detail::edit_distance(b, key);
-    });
-    const bool near =
-        nearest != known_.end() && detail::edit_distance(*nearest, key) <= std::max<std::size_t>(2, key.size() / 3);
+    const auto distance = [&key](const std::string& name) { return detail::edit_distance(name, key); };
+    const auto nearest =
+        std::min_element(known_.begin(), known_.end(),
+                         [&](const std::string& a, const std::string& b) { return distance(a) < distance(b); });
+    const bool near = nearest != known_.end() && distance(*nearest) <= std::max<std::size_t>(2, key.size() / 3);
     std::string all;
-    for (const auto& name : known_) all += (all.empty() ? "" : ", ") + name;
+    for (const std::string& name : known_) all += (all.empty() ? "" : ", ") + name;
     problem(key, "unknown key", near ? "\"" + *nearest + "\"" : "one of: " + all);
   }
 }

@@ -117,11 +117,11 @@ TEST_CASE("text out") {
 }
 
 TEST_CASE("the decimal point does not follow the locale") {
-  const std::string before = std::setlocale(LC_NUMERIC, nullptr);
-  const char* comma = std::setlocale(LC_NUMERIC, "de_DE.UTF-8");
-  CHECK(si_of("1.5 m", Kind::length) == 1.5); // with or without that locale on the machine
+  const std::string before = std::setlocale(LC_NUMERIC, nullptr); // NOLINT(concurrency-mt-unsafe): one thread
+  const char* comma = std::setlocale(LC_NUMERIC, "de_DE.UTF-8");  // NOLINT(concurrency-mt-unsafe): one thread
+  CHECK(si_of("1.5 m", Kind::length) == 1.5);                     // with or without that locale on the machine
   if (comma != nullptr) CHECK(to_string(kilowatts(1.5), unit::kilowatt, 1) == "1.5 kW");
-  std::setlocale(LC_NUMERIC, before.c_str());
+  std::setlocale(LC_NUMERIC, before.c_str()); // NOLINT(concurrency-mt-unsafe): one thread
 }
 
 TEST_CASE("every spelling of a unit reads back, and none stands twice for one kind") {

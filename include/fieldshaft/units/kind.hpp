@@ -31,6 +31,7 @@ enum class Kind {
   mass_rate,
   power_per_width,
   energy_per_mass,
+  volume_per_energy,
   force_per_length,
   temperature_difference,
   heat_capacity,
@@ -63,6 +64,7 @@ constexpr const char* kind_name(Kind kind) noexcept {
   case Kind::mass_rate: return "a mass per time";
   case Kind::power_per_width: return "a power per width";
   case Kind::energy_per_mass: return "an energy per mass";
+  case Kind::volume_per_energy: return "a volume per energy";
   case Kind::force_per_length: return "a force per length";
   case Kind::temperature_difference: return "a temperature difference";
   case Kind::heat_capacity: return "a specific heat capacity";
@@ -95,6 +97,7 @@ template <> inline constexpr Kind kind_of<VolumeRate> = Kind::volume_rate;
 template <> inline constexpr Kind kind_of<MassRate> = Kind::mass_rate;
 template <> inline constexpr Kind kind_of<PowerPerWidth> = Kind::power_per_width;
 template <> inline constexpr Kind kind_of<EnergyPerMass> = Kind::energy_per_mass;
+template <> inline constexpr Kind kind_of<VolumePerEnergy> = Kind::volume_per_energy;
 template <> inline constexpr Kind kind_of<ForcePerLength> = Kind::force_per_length;
 template <> inline constexpr Kind kind_of<TemperatureDifference> = Kind::temperature_difference;
 template <> inline constexpr Kind kind_of<HeatCapacity> = Kind::heat_capacity;

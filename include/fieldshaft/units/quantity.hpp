@@ -43,6 +43,7 @@ using VolumeRate = detail::Quotient<Volume, Time>;
 using MassRate = detail::Quotient<Mass, Time>;
 using PowerPerWidth = detail::Quotient<Power, Length>;
 using EnergyPerMass = detail::Quotient<Energy, Mass>;
+using VolumePerEnergy = detail::Quotient<Volume, Energy>;
 using ForcePerLength = detail::Quotient<Force, Length>;
 using TorsionalStiffness = detail::Quotient<Torque, Angle>;
 using HeatCapacity = detail::Quotient<EnergyPerMass, TemperatureDifference>;

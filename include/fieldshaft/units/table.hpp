@@ -116,6 +116,10 @@ inline constexpr auto unit_spellings = std::array{
     spell("J/kg", unit::joule_per_kilogram),
     spell("kW.h/t", unit::kilowatt_hour_per_tonne),
     spell("kWh/t", unit::kilowatt_hour_per_tonne),
+    spell("m^3/J", unit::cubic_metre_per_joule),
+    spell("L/(kW.h)", unit::litre_per_kilowatt_hour),
+    spell("L/kWh", unit::litre_per_kilowatt_hour),
+    spell("gal/(hp.h)", unit::gallon_per_horsepower_hour),
     spell("kN/m", unit::kilonewton_per_metre),
     spell("K", unit::kelvin),
     spell("J/(kg.K)", unit::joule_per_kilogram_kelvin),
@@ -180,6 +184,8 @@ constexpr PrintUnit print_unit(Kind kind, UnitStyle style, double si) noexcept {
   case Kind::power_per_width:
     return us ? print_as(unit::horsepower_per_foot, 1) : print_as(unit::kilowatt_per_metre, 1);
   case Kind::energy_per_mass: return print_as(unit::kilowatt_hour_per_tonne, 2);
+  case Kind::volume_per_energy:
+    return us ? print_as(unit::gallon_per_horsepower_hour, 4) : print_as(unit::litre_per_kilowatt_hour, 3);
   case Kind::force_per_length: return print_as(unit::kilonewton_per_metre, 1);
   case Kind::temperature_difference: return print_as(unit::kelvin, 0);
   case Kind::heat_capacity: return print_as(unit::joule_per_kilogram_kelvin, 0);

@@ -259,7 +259,7 @@ inline std::string format_number(double value, int decimals) {
 inline std::string to_string(Amount amount, UnitStyle style) {
   if (!is_finite(amount.si)) return "not a number";
   const PrintUnit unit = print_unit(amount.kind, style, amount.si);
-  const std::string number = format_number(amount.si / unit.factor, unit.decimals);
+  std::string number = format_number(amount.si / unit.factor, unit.decimals);
   if (*unit.symbol == '\0') return number;
   return number + (std::string_view(unit.symbol) == "°" ? "" : " ") + unit.symbol;
 }

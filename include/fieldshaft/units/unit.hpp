@@ -97,6 +97,9 @@ inline constexpr Unit<PowerPerWidth> kilowatt_per_metre{"kW/m", 1000.0};
 inline constexpr Unit<PowerPerWidth> horsepower_per_foot{"hp/ft", horsepower_w / foot_m};
 inline constexpr Unit<EnergyPerMass> joule_per_kilogram{"J/kg", 1.0};
 inline constexpr Unit<EnergyPerMass> kilowatt_hour_per_tonne{"kW·h/t", 3600.0};
+inline constexpr Unit<VolumePerEnergy> cubic_metre_per_joule{"m³/J", 1.0};
+inline constexpr Unit<VolumePerEnergy> litre_per_kilowatt_hour{"L/(kW·h)", 1e-3 / (1000.0 * hour_s)};
+inline constexpr Unit<VolumePerEnergy> gallon_per_horsepower_hour{"gal/(hp·h)", us_gallon_m3 / (horsepower_w * hour_s)};
 inline constexpr Unit<ForcePerLength> kilonewton_per_metre{"kN/m", 1000.0};
 inline constexpr Unit<TemperatureDifference> kelvin{"K", 1.0};
 inline constexpr Unit<HeatCapacity> joule_per_kilogram_kelvin{"J/(kg·K)", 1.0};
@@ -156,6 +159,7 @@ constexpr VolumeRate litres_per_hour(double n) noexcept { return of(n, unit::lit
 constexpr MassRate tonnes_per_hour(double n) noexcept { return of(n, unit::tonne_per_hour); }
 constexpr PowerPerWidth kilowatts_per_metre(double n) noexcept { return of(n, unit::kilowatt_per_metre); }
 constexpr EnergyPerMass kilowatt_hours_per_tonne(double n) noexcept { return of(n, unit::kilowatt_hour_per_tonne); }
+constexpr VolumePerEnergy litres_per_kilowatt_hour(double n) noexcept { return of(n, unit::litre_per_kilowatt_hour); }
 constexpr TemperatureDifference kelvins(double n) noexcept { return of(n, unit::kelvin); }
 constexpr HeatCapacity joules_per_kilogram_kelvin(double n) noexcept { return of(n, unit::joule_per_kilogram_kelvin); }
 
