@@ -238,7 +238,8 @@ TEST_CASE("the published schema is the one that the library writes, and the hand
   const std::function<void(const Json&)> look = [&](const Json& schema) {
     for (const auto& [key, value] : schema.items()) {
       if (key == "properties") {
-        for (const auto& [name, entry] : value.items()) {
+        for (const auto& entry : value.items()) {
+          const std::string& name = entry.key();
           ++keys;
           CHECK_MESSAGE(page.find("`" + name + "`") != std::string::npos, "docs/handbook/case.md lacks " << name);
         }
