@@ -114,6 +114,10 @@ TEST_CASE("text out") {
   CHECK(to_string(Amount{-0.0001, Kind::angle}, UnitStyle::metric) == "0.0°");
   CHECK(to_string(Amount{std::nan(""), Kind::power}, UnitStyle::metric) == "not a number");
   CHECK(to_string(kilowatts(1.5), unit::watt, 0) == "1500 W");
+  CHECK(to_string(Amount{1.8519, Kind::number}, UnitStyle::metric) == "1.85");
+  CHECK(to_string(Amount{18.0, Kind::number}, UnitStyle::metric) == "18");
+  CHECK(to_string(Amount{-343.4, Kind::number}, UnitStyle::us) == "-343");
+  CHECK(to_string(Amount{0.0, Kind::number}, UnitStyle::us) == "0");
 }
 
 TEST_CASE("the decimal point does not follow the locale") {

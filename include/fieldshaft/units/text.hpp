@@ -255,12 +255,22 @@ inline std::string format_number(double value, int decimals) {
   return text;
 }
 
+/// A plain number to three figures without trailing zeros: 1.85, 18, 343.
+inline std::string format_plain(double value) {
+  const double size = std::abs(value);
+  std::string text = format_number(value, size < 10.0 ? 2 : size < 100.0 ? 1 : 0);
+  if (text.find('.') == std::string::npos) return text;
+  text.erase(text.find_last_not_of('0') + 1);
+  if (text.back() == '.') text.pop_back();
+  return text;
+}
+
 /// An amount in the units of a style: "884 N·m" or "652 lbf·ft".
 inline std::string to_string(Amount amount, UnitStyle style) {
   if (!is_finite(amount.si)) return "not a number";
+  if (amount.kind == Kind::number) return format_plain(amount.si);
   const PrintUnit unit = print_unit(amount.kind, style, amount.si);
   std::string number = format_number(amount.si / unit.factor, unit.decimals);
-  if (*unit.symbol == '\0') return number;
   return number + (std::string_view(unit.symbol) == "°" ? "" : " ") + unit.symbol;
 }
 
