@@ -13,36 +13,37 @@ template <class T> void expect_datum(const rows::Row& row, const char* name, con
 }
 
 void expect_limits(const rows::Row& row, const std::string& name, const LengthLimits& limits) {
-  row.expect(name, limits.nominal);
-  row.expect(name + "_smallest", limits.smallest);
-  row.expect(name + "_largest", limits.largest);
+  row.expect(name + ".nominal", limits.nominal);
+  row.expect(name + ".smallest", limits.smallest);
+  row.expect(name + ".largest", limits.largest);
 }
 
 void expect_straight(const rows::Row& row, const std::string& reading, const Datum<StraightProfile>& profile) {
   if (!profile.known()) return;
-  expect_limits(row, reading + "_major_diameter", profile.value().major_diameter);
-  expect_limits(row, reading + "_minor_diameter", profile.value().minor_diameter);
-  expect_limits(row, reading + "_tooth_width", profile.value().tooth_width);
+  expect_limits(row, reading + ".major_diameter", profile.value().major_diameter);
+  expect_limits(row, reading + ".minor_diameter", profile.value().minor_diameter);
+  expect_limits(row, reading + ".tooth_width", profile.value().tooth_width);
 }
 
 void expect_involute(const rows::Row& row, const Datum<InvoluteProfile>& profile) {
   if (!profile.known()) return;
-  row.expect("module", profile.value().module);
-  row.expect("pitch_diameter", profile.value().pitch_diameter);
-  row.expect("major_diameter", profile.value().major_diameter);
-  row.expect("minor_diameter_flat", profile.value().minor_diameter_flat);
-  row.expect("minor_diameter_fillet", profile.value().minor_diameter_fillet);
-  row.expect("tooth_thickness", profile.value().tooth_thickness);
+  row.expect("involute.module", profile.value().module);
+  row.expect("involute.pitch_diameter", profile.value().pitch_diameter);
+  row.expect("involute.major_diameter", profile.value().major_diameter);
+  row.expect("involute.minor_diameter_flat", profile.value().minor_diameter_flat);
+  row.expect("involute.minor_diameter_fillet", profile.value().minor_diameter_fillet);
+  row.expect("involute.tooth_thickness", profile.value().tooth_thickness);
 }
 
+/// Expected names of a type are the paths of its members.
 void check_type(const rows::Row& row) {
   const PtoType& type = pto_type(row.given("number").get<int>());
   row.expect("nominal_speed", type.nominal_speed);
   row.expect("nominal_diameter", type.nominal_diameter);
   row.expect("named_diameter", type.named_diameter);
   row.expect("spline_count", static_cast<double>(type.spline_count));
-  expect_straight(row, "rule", type.straight_rule);
-  expect_straight(row, "standard", type.straight_standard);
+  expect_straight(row, "straight_rule", type.straight_rule);
+  expect_straight(row, "straight_standard", type.straight_standard);
   expect_involute(row, type.involute);
   expect_datum(row, "useful_spline_length", type.useful_spline_length);
   expect_datum(row, "end_to_groove", type.end_to_groove);
@@ -51,8 +52,8 @@ void check_type(const rows::Row& row) {
   if (type.cross_hole.known()) expect_limits(row, "cross_hole", type.cross_hole.value());
   if (type.shield_overlap.known()) expect_limits(row, "shield_overlap", type.shield_overlap.value());
   if (type.height.known()) {
-    row.expect("height_low", type.height.value().low);
-    row.expect("height_high", type.height.value().high);
+    row.expect("height.low", type.height.value().low);
+    row.expect("height.high", type.height.value().high);
   }
 }
 

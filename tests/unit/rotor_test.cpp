@@ -56,6 +56,14 @@ TEST_CASE("a cutter rated 540 and driven at 1000 has tips of 22,000 to 30,000 ft
   CHECK_CLOSE(in(tip_speed(rpm(1930), metres(0.75)), unit::foot_per_minute), 30000.0, 0.01);
 }
 
+TEST_CASE("turns per second of a PTO: 9 at 540, 16.67 at 1000") {
+  // Extension texts print 16.6 for the second (agproud; Clemson); the exact figure is 16.67.
+  constexpr Unit<AngularSpeed> turn_per_second{"r/s", 2.0 * pi};
+  CHECK_CLOSE(in(rpm(540), turn_per_second), 9.0, 1e-14);
+  CHECK_CLOSE(in(rpm(1000), turn_per_second), 16.67, 3e-4);
+  CHECK_CLOSE(in(rpm(1000), turn_per_second), 16.6, 5e-3);
+}
+
 TEST_CASE("the lines of tip speed are for lawn and turf mowers, and the conflict of the earlier ones is kept") {
   for (const TipSpeedLine& line : tip_speed_lines) {
     CHECK(line.scope == RotorMachine::lawn_or_turf_mower);
