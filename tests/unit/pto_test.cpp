@@ -171,7 +171,9 @@ TEST_CASE("a shaft is identified by count and tape, in either way of naming its 
 TEST_CASE("a tape read to the millimetre or to the sixteenth of an inch is good enough") {
   CHECK(identify_pto(6, millimetres(34)).found());
   CHECK(identify_pto(6, millimetres(36)).found());
-  CHECK_FALSE(identify_pto(6, millimetres(33)).found());
+  CHECK(identify_pto(6, millimetres(33.925)).found());
+  CHECK_FALSE(identify_pto(6, millimetres(33.92)).found());
+  CHECK_FALSE(identify_pto(6, millimetres(36.01)).found());
   CHECK_FALSE(identify_pto(6, millimetres(35), millimetres(0.05)).candidates.empty());
   CHECK(identify_pto(6, inches(1.3125)).candidates.empty());
   CHECK(identify_pto(6, inches(1.3125), inches(0.0625)).found());
