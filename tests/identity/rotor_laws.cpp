@@ -203,6 +203,32 @@ TEST_CASE("the stresses of a disc balance, fit together and are largest at the h
   }
 }
 
+TEST_CASE("hoop stress of a pierced disc: its printed greatest value and its printed mean") {
+  // Greatest: (3+nu)/4 rho w² (b² + (1-nu)/(3+nu) a²) (after Shigley and Mischke, 5th ed., bracket put right); mean
+  // over the section: rho w² (a² + a b + b²)/3 (a public engineering page, which calls it the stress of the disc: it is
+  // not the greatest). Both published.
+  RandomInputs random;
+  for (int i = 0; i < 500; ++i) {
+    const double b = random.across(0.05, 2.0);
+    const double a = b * random.between(0.2, 0.95);
+    const double nu = random.between(0.0, 0.49);
+    const AngularSpeed speed = rpm(random.across(50.0, 5000.0));
+    const Density density = kilograms_per_cubic_metre(random.between(2000.0, 9000.0));
+    const double body = density.value() * speed.value() * speed.value();
+    const double greatest = disc_hoop_stress(metres(a), metres(b), speed, density, nu).value();
+    CHECK_CLOSE(greatest, (3.0 + nu) / 4.0 * body * (b * b + (1.0 - nu) / (3.0 + nu) * a * a), 1e-13);
+    constexpr int steps = 400;
+    double mean = 0.0;
+    for (int n = 0; n <= steps; ++n) {
+      const double weight = n == 0 || n == steps ? 1.0 : (n % 2 == 0 ? 2.0 : 4.0);
+      const double r = n == steps ? b : a + (b - a) * n / steps;
+      mean += weight / (3.0 * steps) * disc_hoop_stress_at(metres(r), metres(a), metres(b), speed, density, nu).value();
+    }
+    CHECK_CLOSE(mean, body * (a * a + a * b + b * b) / 3.0, 1e-8);
+    CHECK(greatest > mean);
+  }
+}
+
 TEST_CASE("run-down time and turns are those of stepping through the speeds") {
   // dt = I dw / T(w) and dphi = w dt, by Simpson's rule over the speed.
   RandomInputs random;

@@ -289,6 +289,7 @@ TEST_CASE("speeds, guards and the sense of turning are as published") {
   CHECK(nominal_pto_speeds.size() == 3);
   CHECK(pto_speed_tolerances[0].tolerance == rpm(10));
   CHECK(pto_speed_tolerances[1].tolerance == rpm(25));
+  CHECK(standard_speed_engine_share.value == 0.8);
   CHECK(pto_rotation_from_behind.value == Rotation::clockwise);
   for (const OverspeedGuard& guard : pto_overspeed_guards) {
     CHECK(guard.guard > guard.nominal);

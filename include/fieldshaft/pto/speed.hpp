@@ -53,6 +53,10 @@ inline constexpr std::array pto_overspeed_guards = {
 inline constexpr Sourced<AngularSpeed> economy_overspeed_guard{
     rpm(687), {"operator's manuals of one maker", Standing::common_practice}};
 
+/// The share of the rated engine speed at which the PTO has its standard speed, as one older standard states it.
+inline constexpr Sourced<double> standard_speed_engine_share{
+    0.8, {"DIN 9611, February 1974 (scan, read by machine)", Standing::published}};
+
 enum class Rotation { clockwise, counter_clockwise };
 
 /// Seen from behind the tractor. A ground-driven PTO turns the other way in reverse.

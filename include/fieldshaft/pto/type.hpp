@@ -34,7 +34,8 @@ struct PtoType {
 };
 
 namespace detail {
-inline constexpr Source type_table{"encyclopedia table of the types, after ISO 500-1:2014", Standing::published};
+inline constexpr Source type_table{
+    "encyclopedia table of the types, after ISO 500-1:2014; DIN 9611:1974 has types 1 to 3", Standing::published};
 inline constexpr Source type_practice{"tables of the trade", Standing::common_practice};
 inline constexpr Source lever_practice{
     "operator's manuals: on some tractors the lever sets the speed and the stub only "
@@ -42,7 +43,9 @@ inline constexpr Source lever_practice{
     Standing::common_practice};
 inline constexpr Source alternative_speed{"ISO 500-1:2004 and 2014, alternative speed of the type",
                                           Standing::from_memory};
-inline constexpr Source shaft_standard{"ISO 500 and DIN 9611, shaft dimensions", Standing::from_memory};
+inline constexpr Source shaft_standard{"ISO 500 and DIN 9611, shaft dimensions (of type 1 only the greatest tooth "
+                                       "width, 8.60 mm, was read: DIN 9611:1974)",
+                                       Standing::from_memory};
 inline constexpr Source module_remembered{"ISO 500 and ANSI B92.1, spline of the PTO shaft", Standing::from_memory};
 inline constexpr Source flat_root_rule{"formulas of ANSI B92.1-1970 (R1993) for 30°, applied to module and teeth; "
                                        "fillet root (N - 1.8)/P",
