@@ -35,6 +35,7 @@ enum class Kind {
   force_per_length,
   temperature_difference,
   heat_capacity,
+  diametral_pitch,
 };
 
 /// An article and a name for messages: "a power", "an angle".
@@ -68,6 +69,7 @@ constexpr const char* kind_name(Kind kind) noexcept {
   case Kind::force_per_length: return "a force per length";
   case Kind::temperature_difference: return "a temperature difference";
   case Kind::heat_capacity: return "a specific heat capacity";
+  case Kind::diametral_pitch: return "a diametral pitch";
   }
   return "a quantity";
 }
@@ -101,6 +103,7 @@ template <> inline constexpr Kind kind_of<VolumePerEnergy> = Kind::volume_per_en
 template <> inline constexpr Kind kind_of<ForcePerLength> = Kind::force_per_length;
 template <> inline constexpr Kind kind_of<TemperatureDifference> = Kind::temperature_difference;
 template <> inline constexpr Kind kind_of<HeatCapacity> = Kind::heat_capacity;
+template <> inline constexpr Kind kind_of<DiametralPitch> = Kind::diametral_pitch;
 
 /// A quantity whose kind is known at run time: a number in SI units with its kind.
 struct Amount {

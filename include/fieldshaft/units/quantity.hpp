@@ -38,6 +38,7 @@ using Stress = QuantityOf<si::pressure>;
 using TemperatureDifference = QuantityOf<si::temperature>;
 
 using TwistRate = detail::Quotient<Angle, Length>;
+using DiametralPitch = detail::Quotient<double, Length>; ///< teeth per length of pitch diameter
 using SecondMomentOfArea = detail::Product<Area, Area>;
 using VolumeRate = detail::Quotient<Volume, Time>;
 using MassRate = detail::Quotient<Mass, Time>;

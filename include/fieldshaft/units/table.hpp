@@ -123,6 +123,8 @@ inline constexpr auto unit_spellings = std::array{
     spell("kN/m", unit::kilonewton_per_metre),
     spell("K", unit::kelvin),
     spell("J/(kg.K)", unit::joule_per_kilogram_kelvin),
+    spell("1/m", unit::per_metre),
+    spell("1/in", unit::per_inch),
 };
 } // namespace detail
 
@@ -189,6 +191,7 @@ constexpr PrintUnit print_unit(Kind kind, UnitStyle style, double si) noexcept {
   case Kind::force_per_length: return print_as(unit::kilonewton_per_metre, 1);
   case Kind::temperature_difference: return print_as(unit::kelvin, 0);
   case Kind::heat_capacity: return print_as(unit::joule_per_kilogram_kelvin, 0);
+  case Kind::diametral_pitch: return print_as(unit::per_inch, 2);
   }
   return {"", 1.0, 3};
 }

@@ -103,6 +103,8 @@ inline constexpr Unit<VolumePerEnergy> gallon_per_horsepower_hour{"gal/(hp·h)",
 inline constexpr Unit<ForcePerLength> kilonewton_per_metre{"kN/m", 1000.0};
 inline constexpr Unit<TemperatureDifference> kelvin{"K", 1.0};
 inline constexpr Unit<HeatCapacity> joule_per_kilogram_kelvin{"J/(kg·K)", 1.0};
+inline constexpr Unit<DiametralPitch> per_metre{"1/m", 1.0};
+inline constexpr Unit<DiametralPitch> per_inch{"1/in", 1.0 / inch_m};
 } // namespace unit
 
 // Constructors: a number becomes a quantity only by naming its unit. ----------------------------------------
@@ -162,6 +164,8 @@ constexpr EnergyPerMass kilowatt_hours_per_tonne(double n) noexcept { return of(
 constexpr VolumePerEnergy litres_per_kilowatt_hour(double n) noexcept { return of(n, unit::litre_per_kilowatt_hour); }
 constexpr TemperatureDifference kelvins(double n) noexcept { return of(n, unit::kelvin); }
 constexpr HeatCapacity joules_per_kilogram_kelvin(double n) noexcept { return of(n, unit::joule_per_kilogram_kelvin); }
+/// Teeth per inch of pitch diameter: a 16/32 spline has per_inch(16).
+constexpr DiametralPitch per_inch(double n) noexcept { return of(n, unit::per_inch); }
 
 } // namespace v0
 } // namespace fieldshaft
