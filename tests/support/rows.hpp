@@ -62,7 +62,8 @@ public:
 
   /// Every expected value must have been compared: a row that checks nothing is a defect.
   void all_compared() const {
-    for (const auto& [name, value] : row_.at("expect").items()) {
+    for (const auto& entry : row_.at("expect").items()) {
+      const std::string& name = entry.key();
       CHECK_MESSAGE(seen_.count(name) == 1, row_.at("id").get<std::string>()
                                                 << ": \"" << name << "\" was not compared");
     }
@@ -102,7 +103,7 @@ inline void run(const std::string& module, const std::map<std::string, Runner>& 
     runner->second(checked);
     checked.all_compared();
   }
-  for (const auto& [formula, runner] : runners) CHECK_MESSAGE(used.count(formula) == 1, "no row for " << formula);
+  for (const auto& runner : runners) CHECK_MESSAGE(used.count(runner.first) == 1, "no row for " << runner.first);
 }
 
 } // namespace rows
