@@ -102,6 +102,23 @@ template <class T> auto atan(T x) noexcept {
     return atan(x);
   }
 }
+template <class T> auto log(T x) noexcept {
+  using std::log;
+  if constexpr (detail::IsQuantity<T>::value) {
+    return std::log(static_cast<double>(x)); // compiles only for a ratio of like quantities
+  } else {
+    return log(x);
+  }
+}
+/// A plain number to any power.
+template <class T, class E> auto pow(T x, E exponent) noexcept {
+  using std::pow;
+  if constexpr (detail::IsQuantity<T>::value) {
+    return std::pow(static_cast<double>(x), exponent); // compiles only for a ratio of like quantities
+  } else {
+    return pow(x, exponent);
+  }
+}
 template <class T> auto log1p(T x) noexcept {
   using std::log1p;
   if constexpr (detail::IsQuantity<T>::value) {
