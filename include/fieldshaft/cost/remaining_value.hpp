@@ -1,6 +1,7 @@
 #pragma once
 // What a machine is still worth: the form with two square roots, and the older one by years alone.
 
+#include <fieldshaft/core/source.hpp>
 #include <fieldshaft/core/validity.hpp>
 #include <fieldshaft/cost/money.hpp>
 #include <fieldshaft/power/by_name.hpp>

@@ -1,6 +1,7 @@
 #pragma once
 // Repair and maintenance: what has gone into a machine by the hours that it has run.
 
+#include <fieldshaft/core/source.hpp>
 #include <fieldshaft/core/validity.hpp>
 #include <fieldshaft/cost/money.hpp>
 #include <fieldshaft/power/by_name.hpp>

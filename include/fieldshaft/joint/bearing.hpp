@@ -1,6 +1,7 @@
 #pragma once
 // The needle bearings of a joint's cross: their load, and their life under steady or varying duty.
 
+#include <fieldshaft/core/source.hpp>
 #include <fieldshaft/core/validity.hpp>
 #include <fieldshaft/joint/kinematics.hpp>
 

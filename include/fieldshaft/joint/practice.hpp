@@ -31,7 +31,7 @@ constexpr Sourced<Angle> angle_of_practice(double degree, const char* text) {
 inline constexpr JointAnglePractice plain_joint_practice{
     {detail::angle_of_practice(15.0, "advised for smooth running and long life"),
      detail::angle_of_practice(25.0, "commonly the highest continuous angle")},
-    {detail::angle_of_practice(45.0, "briefly, at reduced power; disengage beyond, or with unequal angles"),
+    {detail::angle_of_practice(25.0, "lifted at the headland: 25° to 30° at most, disengage beyond"),
      detail::angle_of_practice(45.0, "briefly, at reduced power; disengage beyond, or with unequal angles")},
     {detail::angle_of_practice(90.0, "not turning"), detail::angle_of_practice(90.0, "not turning")}};
 

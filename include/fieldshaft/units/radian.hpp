@@ -136,14 +136,6 @@ template <class T> auto cbrt(T x) noexcept {
     return cbrt(x);
   }
 }
-template <class T> auto pow(T x, double exponent) noexcept {
-  using std::pow;
-  if constexpr (detail::IsQuantity<T>::value) {
-    return std::pow(static_cast<double>(x), exponent); // compiles only for a ratio of like quantities
-  } else {
-    return pow(x, exponent);
-  }
-}
 /// x * x * ... (N factors), exactly as written out by hand.
 template <int N, class T> constexpr auto power(T x) noexcept {
   static_assert(N >= 1, "a whole power of at least one");
