@@ -1,0 +1,7 @@
+#pragma once
+// Driveline: angles and length at a pose, proved over a range of poses, and what follows for tubes and turning.
+
+#include <fieldshaft/driveline/driveline.hpp>
+#include <fieldshaft/driveline/envelope.hpp>
+#include <fieldshaft/driveline/planar.hpp>
+#include <fieldshaft/driveline/state.hpp>

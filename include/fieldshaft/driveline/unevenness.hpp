@@ -1,0 +1,109 @@
+#pragma once
+// The unevenness of a pair of plain joints over a range: k + 1/k - 2, k the greatest speed ratio.
+//
+// With c1, c2 the joint cosines, c12 that of the outer shafts and v the volume of the three unit directions,
+//   (k + 1/k) c1 c2 = [(1 + c1²)(1 + c2²) - cos 2y (x² - v²) - 2 sin 2y x v] / 2,   x = c1 c2 - c12, y the yoke phase,
+// which has no joint plane in it and is smooth where a joint is straight. For y = 0 it becomes 1 + 2 c1 c2 c12 - c12²,
+// so that k + 1/k = (1 - c12²)/(c1 c2) + 2 c12: parallel shafts are smooth whatever the joints do.
+
+#include <fieldshaft/driveline/objective.hpp>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace detail {
+
+class UnevennessObjective {
+public:
+  UnevennessObjective(const Shafts& shafts, double yoke_phase, double gap, double least_length)
+      : shafts_(shafts), in_line_(yoke_phase == 0.0), cosine_(std::cos(2.0 * yoke_phase)),
+        sine_(std::sin(2.0 * yoke_phase)), gap_(gap), cosine_rounding_(shafts.cosine_rounding(least_length)) {}
+
+  double value(const Triple& at) const noexcept { return expand(at, 0.0).jet.value; }
+
+  Expansion expand(const Triple& at, double size) const noexcept {
+    const Turn turn(at);
+    const Jet inverse_length = inverse_root(shafts_.square(turn));
+    const CosineExpansion front = expand_cosine(shafts_, End::front, turn, size, inverse_length);
+    const CosineExpansion rear = expand_cosine(shafts_, End::rear, turn, size, inverse_length);
+    Expansion e;
+    const double least_front = front.cosine.value - front.ratio * size;
+    const double least_rear = rear.cosine.value - rear.ratio * size;
+    if (!(least_front > 1e-3 && least_rear > 1e-3)) { // a joint near its lock: no bound here
+      e.jet.value = front.cosine.value > 0.0 && rear.cosine.value > 0.0
+                        ? unevenness(turn, inverse_length, front, rear).value
+                        : std::numeric_limits<double>::infinity();
+      return e;
+    }
+    e.jet = unevenness(turn, inverse_length, front, rear);
+    e.third = third(front.ratio, rear.ratio, least_front * least_rear);
+    return e;
+  }
+
+  double rounding(double least_product = 1e-3) const noexcept { return 20.0 * cosine_rounding_ / least_product; }
+  double slope_rounding() const noexcept { return 1e-6; }
+  double target(double best) const noexcept {
+    if (!(best >= 0.0)) best = 0.0;
+    const double wanted = variation_from(best) + gap_;
+    return std::sqrt(wanted * wanted + 4.0) - 2.0 - rounding();
+  }
+  /// k - 1/k that belongs to a bound, rounding included.
+  double variation(double bound) const noexcept { return variation_from(std::max(0.0, bound + rounding())); }
+  /// Of a state's k - 1/k: it is a root of squares of differences, each wrong by the cosines' rounding.
+  double variation_rounding(double value) const noexcept {
+    return std::isfinite(value) ? 20.0 * cosine_rounding_ * (1.0 + value) * (1.0 + value) : 0.0;
+  }
+
+private:
+  Jet unevenness(const Turn& turn, const Jet& inverse_length, const CosineExpansion& front,
+                 const CosineExpansion& rear) const noexcept {
+    const Jet product = front.cosine * rear.cosine;
+    const Jet outer = shafts_.shafts_cosine(turn);
+    if (in_line_) {
+      // (1 - c12) [(1 + c12)/(c1 c2) - 2]
+      return scaled(-1.0, outer, 1.0) * scaled(1.0, scaled(1.0, outer, 1.0) * inverse(product), -2.0);
+    }
+    const Jet x = combined(1.0, product, -1.0, outer);
+    const Jet v = shafts_.volume(turn) * inverse_length;
+    const Jet squares = scaled(1.0, front.cosine * front.cosine, 1.0) * scaled(1.0, rear.cosine * rear.cosine, 1.0);
+    const Jet planes = combined(cosine_, combined(1.0, x * x, -1.0, v * v), 2.0 * sine_, x * v);
+    return scaled(1.0, combined(0.5, squares, -0.5, planes) * inverse(product), -2.0);
+  }
+
+  /// Bound of the third derivatives, by the rules for products and inverses.
+  double third(double front_ratio, double rear_ratio, double least_product) const noexcept {
+    const Bounds front = direction_bounds(front_ratio);
+    const Bounds rear = direction_bounds(rear_ratio);
+    const Bounds pair = product(front, rear);
+    const Bounds over = inverse(pair, least_product);
+    const Bounds outer{1.0, 1.0, 1.0, 1.0};
+    const Bounds one_more{2.0, 1.0, 1.0, 1.0}; // 1 - c12 and 1 + c12
+    if (in_line_) {
+      Bounds bracket = product(one_more, over);
+      bracket[0] += 2.0;
+      return product(one_more, bracket)[3];
+    }
+    const Bounds x = sum(pair, outer);
+    const Bounds n = direction_bounds(front_ratio); // first · (n x last), where last turns as well
+    const Bounds v{1.0, n[1] + 1.0, n[2] + 2.0 * n[1] + 1.0, n[3] + 3.0 * n[2] + 3.0 * n[1] + 1.0};
+    Bounds front_square = product(front, front);
+    Bounds rear_square = product(rear, rear);
+    front_square[0] += 1.0;
+    rear_square[0] += 1.0;
+    const Bounds squares = product(front_square, rear_square);
+    const Bounds xx = product(x, x);
+    const Bounds vv = product(v, v);
+    const Bounds xv = product(x, v);
+    Bounds all{};
+    for (std::size_t i = 0; i < 4; ++i)
+      all[i] = 0.5 * (squares[i] + std::abs(cosine_) * (xx[i] + vv[i]) + 2.0 * std::abs(sine_) * xv[i]);
+    return product(all, over)[3];
+  }
+
+  const Shafts& shafts_;
+  bool in_line_;
+  double cosine_, sine_, gap_, cosine_rounding_;
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace fieldshaft
