@@ -117,7 +117,7 @@ SnLine<Q> sn_line_through(Q first, double first_cycles, Q second, double second_
   if (!(second_cycles > first_cycles))
     check::fail_bound({function, "second_cycles", ""}, second_cycles, "above ", first_cycles);
   const double exponent = text::sn_exponent(first, second, first_cycles, second_cycles);
-  const SnLine<Q> line{first * math::pow(first_cycles, -exponent), exponent, second, ultimate, yield};
+  SnLine<Q> line{first * math::pow(first_cycles, -exponent), exponent, second, ultimate, yield};
   detail::check_line(function, line);
   return line;
 }
