@@ -1,0 +1,125 @@
+// Counting cycles against what the memory allows: a sum in eight lanes over the same samples, and against a counter
+// written as the standard words it. `times_the_sum` is the time over that of the sum, measured in the same run.
+
+#include <fieldshaft/fatigue.hpp>
+
+#include "textbook_rainflow.hpp"
+
+#include <benchmark/benchmark.h>
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+#include <cstdint>
+#include <vector>
+
+namespace {
+
+using fieldshaft::Cycle;
+
+constexpr std::size_t sample_count = 100'000'000;
+/// The plain counter needs several times the memory of the history, so that it gets a part of it.
+constexpr std::size_t plain_count = sample_count / 10;
+
+enum class Signal { smooth, noisy };
+
+/// About a thousand samples to a turn, or even noise. One at a time is held: each fills 0.8 GB.
+const std::vector<double>& history(Signal signal) {
+  static std::vector<double> samples;
+  static Signal held = Signal::noisy;
+  if (!samples.empty() && held == signal) return samples;
+  samples.resize(sample_count);
+  std::uint64_t state = 1;
+  for (std::size_t i = 0; i < samples.size(); ++i) {
+    state = state * 6364136223846793005ULL + 1442695040888963407ULL;
+    samples[i] = signal == Signal::smooth ? std::sin(static_cast<double>(i) * 6.2831853e-3)
+                                          : static_cast<double>(state >> 11) * 0x1p-53;
+  }
+  held = signal;
+  return samples;
+}
+
+double sum_in_eight_lanes(const std::vector<double>& samples) {
+  double lanes[8] = {};
+  for (std::size_t i = 0; i + 8 <= samples.size(); i += 8) {
+    for (std::size_t lane = 0; lane < 8; ++lane) lanes[lane] += samples[i + lane];
+  }
+  return ((lanes[0] + lanes[1]) + (lanes[2] + lanes[3])) + ((lanes[4] + lanes[5]) + (lanes[6] + lanes[7]));
+}
+
+using Clock = std::chrono::steady_clock;
+double since(Clock::time_point begin) { return std::chrono::duration<double>(Clock::now() - begin).count(); }
+
+/// Seconds a sample of the sum, the measure of all others: the best of five rounds, measured once a signal.
+double seconds_of_sum(Signal signal) {
+  static double best[2] = {0.0, 0.0};
+  double& seconds = best[static_cast<int>(signal)];
+  for (int round = 0; round < 5 && (round > 0 || seconds == 0.0); ++round) {
+    const auto begin = Clock::now();
+    benchmark::DoNotOptimize(sum_in_eight_lanes(history(signal)));
+    const double this_round = since(begin) / static_cast<double>(sample_count);
+    seconds = seconds == 0.0 ? this_round : std::min(seconds, this_round);
+  }
+  return seconds;
+}
+
+/// Runs `work` on `size` samples, and reports samples per second and the ratio to the sum.
+template <class Work> void measure(benchmark::State& state, Signal signal, std::size_t size, Work work) {
+  const std::vector<double>& samples = history(signal);
+  const double sum = seconds_of_sum(signal);
+  const auto begin = Clock::now();
+  for (auto _ : state) work(samples);
+  const double seconds = since(begin);
+  const double samples_done = static_cast<double>(state.iterations()) * static_cast<double>(size);
+  state.counters["samples_per_second"] = benchmark::Counter(samples_done / seconds);
+  state.counters["times_the_sum"] = benchmark::Counter(seconds / samples_done / sum);
+}
+
+void sum_of_samples(benchmark::State& state, Signal signal) {
+  measure(state, signal, sample_count,
+          [](const std::vector<double>& samples) { benchmark::DoNotOptimize(sum_in_eight_lanes(samples)); });
+}
+
+void count_cycles_to_rows(benchmark::State& state, Signal signal) {
+  measure(state, signal, sample_count, [](const std::vector<double>& samples) {
+    benchmark::DoNotOptimize(fieldshaft::count_cycles(samples).size());
+  });
+}
+
+void count_cycles_in_pieces(benchmark::State& state, Signal signal) {
+  measure(state, signal, sample_count, [](const std::vector<double>& samples) {
+    double sum = 0.0;
+    fieldshaft::CycleCounter counter([&sum](const Cycle<>& cycle) { sum += cycle.count * cycle.range; });
+    for (std::size_t i = 0; i < samples.size(); i += 4000) counter.feed(samples.data() + i, 4000);
+    counter.finish();
+    benchmark::DoNotOptimize(sum);
+  });
+}
+
+void history_damage_in_one_pass(benchmark::State& state, Signal signal) {
+  const fieldshaft::SnLine<double> line{1.0, -0.2, 0.01, 100.0, 100.0};
+  measure(state, signal, sample_count, [&line](const std::vector<double>& samples) {
+    benchmark::DoNotOptimize(fieldshaft::history_damage(samples, line, fieldshaft::MeanStressRule::goodman).value);
+  });
+}
+
+void plain_textbook_count(benchmark::State& state, Signal signal) {
+  const std::vector<double> part(history(signal).begin(), history(signal).begin() + plain_count);
+  measure(state, signal, plain_count,
+          [&part](const std::vector<double>&) { benchmark::DoNotOptimize(textbook::rainflow(part).size()); });
+}
+
+} // namespace
+
+#define FIELDSHAFT_COUNT_BENCHMARK(name, signal)                                                                       \
+  BENCHMARK_CAPTURE(name, signal, Signal::signal)->Unit(benchmark::kMillisecond)->UseRealTime()
+FIELDSHAFT_COUNT_BENCHMARK(sum_of_samples, smooth);
+FIELDSHAFT_COUNT_BENCHMARK(count_cycles_to_rows, smooth);
+FIELDSHAFT_COUNT_BENCHMARK(count_cycles_in_pieces, smooth);
+FIELDSHAFT_COUNT_BENCHMARK(history_damage_in_one_pass, smooth);
+FIELDSHAFT_COUNT_BENCHMARK(plain_textbook_count, smooth);
+FIELDSHAFT_COUNT_BENCHMARK(sum_of_samples, noisy);
+FIELDSHAFT_COUNT_BENCHMARK(count_cycles_to_rows, noisy);
+FIELDSHAFT_COUNT_BENCHMARK(count_cycles_in_pieces, noisy);
+FIELDSHAFT_COUNT_BENCHMARK(history_damage_in_one_pass, noisy);
+FIELDSHAFT_COUNT_BENCHMARK(plain_textbook_count, noisy);
