@@ -113,6 +113,8 @@ template <class V> void fields(V& v, Implement& implement) {
   v.field("input_speed", implement.input_speed, above_zero, "speed for which the implement is made");
   v.field("power_need", implement.power_need, above_zero, "mean power at the implement's input in the heaviest work");
   v.field("peak_factor", implement.peak_factor, at_least_one, "peak torque over mean torque at the input");
+  v.field("torque_swing", implement.torque_swing, fraction,
+          "how far the torque swings about its mean in steady work, once a turn: \"30 %\"");
   v.field("permitted_power", implement.permitted_power, above_zero, "highest input power by the operator's manual");
   v.field("mast_height", implement.mast_height, above_zero, "mounted: upper hitch point above the lower ones");
   v.object("input", implement.input, "power input connection");

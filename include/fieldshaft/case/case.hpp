@@ -4,6 +4,7 @@
 // A datum that the document does not state stays empty (`Stated`), and empty is never taken for a value:
 // "none" and "unstated" differ.
 
+#include <fieldshaft/pto.hpp>
 #include <fieldshaft/units/text.hpp>
 
 #include <optional>
@@ -27,9 +28,6 @@ using MeasuredLength = Measured<Length>;
 
 /// Which power the stated figure is. The three differ by 10 % and more and are never mixed silently.
 enum class PowerBasis { pto, net_engine, gross_engine };
-
-/// How a tractor's stub shaft and its speed are chosen.
-enum class StubChoice { fixed, two_stubs, exchanged, bolted, reversible, lever_only };
 
 /// The state of a guard or shield. Unstated is `Stated` without value.
 enum class GuardState { present, damaged, absent };
@@ -69,7 +67,7 @@ struct PtoGear {
 };
 
 struct TractorPto {
-  Stated<StubChoice> arrangement;
+  Stated<StubArrangement> arrangement;
   Interface stub;
   SteelChoice stub_steel;
   std::vector<PtoGear> gears;
@@ -126,7 +124,8 @@ struct Implement {
   std::string name;
   Stated<AngularSpeed> input_speed;
   Stated<Power> power_need;
-  Stated<double> peak_factor; ///< peak torque over mean torque at the input
+  Stated<double> peak_factor;  ///< peak torque over mean torque at the input
+  Stated<double> torque_swing; ///< how far the torque swings about its mean in steady work, as a share of it
   Stated<Power> permitted_power;
   Stated<Length> mast_height; ///< mounted: upper hitch point above the lower ones
   InputConnection input;

@@ -1,0 +1,5 @@
+#pragma once
+// Findings and verdict of a case.
+
+#include <fieldshaft/assess/assess.hpp>
+#include <fieldshaft/assess/finding.hpp>

@@ -1,0 +1,128 @@
+#pragma once
+// Findings: what was checked, the value, the limit, the margin, what the limit rests on, and the status.
+//
+// Ids and numbers only. The words for people stand in `report`, in one catalogue.
+
+#include <fieldshaft/core/source.hpp>
+#include <fieldshaft/units/kind.hpp>
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace fieldshaft {
+inline namespace v0 {
+
+/// From the best to the worst. The verdict of a case is its worst finding.
+enum class Status { ok, caution, not_known, stop };
+
+constexpr const char* status_name(Status status) noexcept {
+  switch (status) {
+  case Status::ok: return "ok";
+  case Status::caution: return "caution";
+  case Status::not_known: return "not_known";
+  case Status::stop: return "stop";
+  }
+  return "stop";
+}
+
+constexpr Status worse(Status a, Status b) noexcept { return a < b ? b : a; }
+
+/// Everything that an assessment looks at, in the order of the report.
+enum class Check {
+  pto_speed,
+  stub_and_lever,
+  spline_fit,
+  adaptor,
+  interface_power,
+  tractor_power_through_interface,
+  power_reserve,
+  permitted_power,
+  root_torsion,
+  root_torsion_at_angle,
+  tooth_shear,
+  flank_pressure,
+  tube_torsion,
+  joint_rating,
+  overload_window,
+  fatigue_life,
+  drawbar_distance,
+  working_angle,
+  turning_angle,
+  transport_angle,
+  angle_difference,
+  overlap,
+  clearance,
+  tip_speed,
+  overspeed_at_high_idle,
+  overspeed_in_other_gears,
+  master_shield,
+  driveline_guard,
+  input_guard,
+};
+
+/// Stable id of a check, as it stands in JSON: "pto.speed".
+const char* check_id(Check check) noexcept;
+
+/// Which side of the limit is the good one.
+enum class LimitSense { none, at_most, at_least, equal };
+
+/// The state of the machine at which a value is the worst.
+enum class MachineState { any, working, turning, transport };
+
+/// The position of the implement at which a value is the worst.
+struct PoseAt {
+  Angle yaw{};
+  Angle pitch{};
+  Angle roll{};
+  std::optional<Length> lift;
+};
+
+/// A text of the report's catalogue, by its id.
+struct PhraseId {
+  const char* id;
+};
+
+/// A named number, name or text that the explanation of a finding needs.
+struct Fact {
+  const char* name;
+  std::variant<Amount, std::string, PhraseId> value;
+};
+
+/// The result of one check.
+struct Finding {
+  Check check = Check::pto_speed;
+  Status status = Status::not_known;
+  std::optional<Amount> value;
+  std::optional<Amount> limit;
+  LimitSense sense = LimitSense::none;
+  /// Room between value and limit as a share of the limit: positive on the good side, negative beyond.
+  std::optional<double> margin;
+  std::vector<Source> basis;
+  MachineState state = MachineState::any;
+  std::optional<PoseAt> pose;
+  const char* reason = "";          ///< id of the explanation
+  std::vector<const char*> advice;  ///< ids of what to change
+  std::vector<Fact> facts;          ///< what explanation and advice mention
+  std::vector<std::string> missing; ///< paths of the case document that would have to be stated
+};
+
+/// The findings of a case, in the order of the checks.
+struct Assessment {
+  std::string title;
+  std::string note;
+  std::string tractor;
+  std::string implement;
+  std::vector<Finding> findings;
+  std::vector<Check> not_examined; ///< checks that do not apply to this case
+
+  Status verdict() const noexcept;
+  std::size_t count(Status status) const noexcept;
+  const Finding* find(Check check) const noexcept;
+  /// Whether a check that passes rests on a limit that is remembered and not yet verified.
+  bool rests_on_memory() const noexcept;
+};
+
+} // namespace v0
+} // namespace fieldshaft

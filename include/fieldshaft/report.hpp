@@ -1,0 +1,4 @@
+#pragma once
+// Reports of an assessment.
+
+#include <fieldshaft/report/report.hpp>

@@ -1,0 +1,99 @@
+#include "assess/checks.hpp"
+
+#include <fieldshaft/core/error.hpp>
+
+#include <algorithm>
+
+namespace fieldshaft {
+inline namespace v0 {
+
+const char* check_id(Check check) noexcept {
+  switch (check) {
+  case Check::pto_speed: return "pto.speed";
+  case Check::stub_and_lever: return "pto.stub_and_lever";
+  case Check::spline_fit: return "pto.spline_fit";
+  case Check::adaptor: return "pto.adaptor";
+  case Check::interface_power: return "power.interface";
+  case Check::tractor_power_through_interface: return "power.tractor_through_interface";
+  case Check::power_reserve: return "power.reserve";
+  case Check::permitted_power: return "power.permitted";
+  case Check::root_torsion: return "strength.root_torsion";
+  case Check::root_torsion_at_angle: return "strength.root_at_joint_angle";
+  case Check::tooth_shear: return "strength.tooth_shear";
+  case Check::flank_pressure: return "strength.flank_pressure";
+  case Check::tube_torsion: return "strength.tube_torsion";
+  case Check::joint_rating: return "strength.joint_rating";
+  case Check::overload_window: return "strength.overload_window";
+  case Check::fatigue_life: return "strength.fatigue_life";
+  case Check::drawbar_distance: return "hitch.drawbar_distance";
+  case Check::working_angle: return "joint.working_angle";
+  case Check::turning_angle: return "joint.turning_angle";
+  case Check::transport_angle: return "joint.transport_angle";
+  case Check::angle_difference: return "joint.angle_difference";
+  case Check::overlap: return "telescope.overlap";
+  case Check::clearance: return "telescope.clearance";
+  case Check::tip_speed: return "rotor.tip_speed";
+  case Check::overspeed_at_high_idle: return "rotor.overspeed_at_high_idle";
+  case Check::overspeed_in_other_gears: return "rotor.overspeed_in_other_gears";
+  case Check::master_shield: return "guard.master_shield";
+  case Check::driveline_guard: return "guard.driveline";
+  case Check::input_guard: return "guard.input_connection";
+  }
+  return "unknown";
+}
+
+Status Assessment::verdict() const noexcept {
+  // An assessment without a finding has examined nothing, and that is no pass.
+  Status verdict = findings.empty() ? Status::not_known : Status::ok;
+  for (const Finding& finding : findings) verdict = worse(verdict, finding.status);
+  return verdict;
+}
+
+std::size_t Assessment::count(Status status) const noexcept {
+  return static_cast<std::size_t>(
+      std::count_if(findings.begin(), findings.end(), [&](const Finding& f) { return f.status == status; }));
+}
+
+const Finding* Assessment::find(Check check) const noexcept {
+  const auto found = std::find_if(findings.begin(), findings.end(), [&](const Finding& f) { return f.check == check; });
+  return found == findings.end() ? nullptr : &*found;
+}
+
+bool Assessment::rests_on_memory() const noexcept {
+  return std::any_of(findings.begin(), findings.end(), [](const Finding& finding) {
+    const bool passes = finding.status == Status::ok || finding.status == Status::caution;
+    return passes && std::any_of(finding.basis.begin(), finding.basis.end(),
+                                 [](const Source& source) { return is_remembered(source.standing); });
+  });
+}
+
+Assessment assess(const Case& value) {
+  Assessment assessment;
+  assessment.title = value.title;
+  assessment.note = value.note;
+  assessment.tractor = value.tractor.name;
+  assessment.implement = value.implement.name;
+  assessing::Findings findings(assessment);
+  assessing::check_speed(value, findings);
+  assessing::check_fit(value, findings);
+  assessing::check_adaptor(value, findings);
+  assessing::check_power(value, findings);
+  const assessing::DrivelineOverRange range = assessing::driveline_over_range(value);
+  assessing::check_strength(value, range, findings);
+  assessing::check_drawbar(value, findings);
+  assessing::check_driveline(value, range, findings);
+  assessing::check_rotor(value, findings);
+  assessing::check_guards(value, findings);
+  return assessment;
+}
+
+AssessmentResult try_assess(const Case& value) {
+  try {
+    return {assess(value), {}};
+  } catch (const InputError& error) {
+    return {std::nullopt, error.what()};
+  }
+}
+
+} // namespace v0
+} // namespace fieldshaft

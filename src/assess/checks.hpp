@@ -1,0 +1,23 @@
+#pragma once
+// The checks of an assessment, in the order in which they run and are reported.
+
+#include "assess/context.hpp"
+#include "assess/geometry.hpp"
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+
+void check_speed(const Case& value, Findings& findings);
+void check_fit(const Case& value, Findings& findings);
+void check_adaptor(const Case& value, Findings& findings);
+void check_power(const Case& value, Findings& findings);
+void check_strength(const Case& value, const DrivelineOverRange& range, Findings& findings);
+void check_drawbar(const Case& value, Findings& findings);
+void check_driveline(const Case& value, const DrivelineOverRange& range, Findings& findings);
+void check_rotor(const Case& value, Findings& findings);
+void check_guards(const Case& value, Findings& findings);
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft

@@ -1,0 +1,45 @@
+#pragma once
+// The driveline of a case over the positions of each state of the machine.
+
+#include "assess/context.hpp"
+
+#include <fieldshaft/units.hpp>
+
+#include <utility>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+
+/// A value with the pose at which it occurs and the state of the machine.
+template <class Q> struct WorstCase {
+  Q value{};
+  PoseAt pose;
+};
+
+/// Extremes over one state.
+struct StateExtremes {
+  MachineState state = MachineState::any;
+  bool driven = false;
+  WorstCase<Angle> angle;      ///< the larger of the two joint angles
+  WorstCase<Angle> front;      ///< at the stub
+  WorstCase<Angle> difference; ///< size of front less rear
+  WorstCase<Length> longest;
+  WorstCase<Length> shortest;
+};
+
+/// The states that could be examined, and the entries without which the others could not.
+struct DrivelineOverRange {
+  std::vector<StateExtremes> states;
+  std::vector<std::string> missing; ///< without which no state can be examined
+  std::vector<std::pair<MachineState, std::string>> missing_of_state;
+
+  const StateExtremes* find(MachineState state) const;
+  std::vector<std::string> missing_for(MachineState state) const;
+};
+
+DrivelineOverRange driveline_over_range(const Case& value);
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft

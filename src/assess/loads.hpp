@@ -1,0 +1,62 @@
+#pragma once
+// The torques that really arrive at the stub: mean, and the largest that implement, engine and device let through.
+// Mean and peak are never mixed: peaks are judged against yield, means against power, wear and fuel.
+
+#include "assess/context.hpp"
+
+#include <fieldshaft/power.hpp>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+
+/// PTO power of the tractor at rated engine speed. A figure stated for the engine gives a range, because texts convert
+/// it differently.
+struct TractorPower {
+  Stated<Interval<Power>> pto;
+  std::vector<Source> basis;
+  std::vector<std::string> missing;
+};
+TractorPower tractor_power(const Case& value);
+
+/// PTO power in a gear: the least and the most that the engine can give at the gear's engine speed.
+struct GearPower {
+  Stated<Interval<Power>> available;
+  std::vector<Source> basis;
+  std::vector<std::string> missing;
+};
+GearPower gear_power(const Case& value, const PtoGear& gear);
+
+/// Mean torque at the stub in the heaviest work, and the speed at which it is carried.
+struct MeanLoad {
+  Stated<Torque> torque;
+  Power power{};
+  AngularSpeed speed{};
+  std::vector<std::string> missing;
+};
+MeanLoad mean_load(const Case& value);
+
+/// Which part sets the largest torque.
+enum class PeakOrigin { device, implement, engine };
+
+/// Largest torque at the stub: the upper bound of the overload device, else the larger of the implement's peak and the
+/// lugged engine.
+struct PeakLoad {
+  Stated<Torque> torque;
+  PeakOrigin origin = PeakOrigin::device;
+  std::vector<std::string> missing;
+};
+PeakLoad peak_load(const Case& value);
+
+/// Torque at the PTO when the engine is lugged down to its peak torque, its power taken at the high end.
+struct LuggedEngine {
+  Stated<Torque> torque;
+  std::vector<std::string> missing;
+};
+LuggedEngine lugged_engine(const Case& value, const PtoGear& gear);
+
+const char* peak_phrase(PeakOrigin origin);
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft

@@ -1,0 +1,218 @@
+// Stub, telescoping member and joints against the torque that really arrives.
+
+#include "assess/checks.hpp"
+#include "assess/fatigue.hpp"
+#include "assess/interface.hpp"
+#include "assess/loads.hpp"
+#include "assess/steel.hpp"
+#include "assess/stub.hpp"
+
+#include <fieldshaft/fatigue.hpp>
+#include <fieldshaft/joint.hpp>
+#include <fieldshaft/shaft.hpp>
+#include <fieldshaft/spline.hpp>
+
+#include <algorithm>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+namespace {
+
+/// The figures that every strength finding carries: which torque, where it comes from, and what the part could carry.
+void add_torque_facts(Finding& finding, const PeakLoad& peak, const MeanLoad& mean) {
+  finding.facts.push_back(fact("torque", *peak.torque));
+  finding.facts.push_back(fact("origin", PhraseId{peak_phrase(peak.origin)}));
+  if (!finding.value || !finding.limit || finding.value->si <= 0.0) return;
+  const Torque capacity = *peak.torque * (finding.limit->si / finding.value->si);
+  finding.facts.push_back(fact("capacity", capacity));
+  if (mean.torque) finding.facts.push_back(fact("speed", mean.speed));
+}
+
+/// A shear stress under the peak torque against both schools of shear yield.
+Finding shear_finding(Check check, Stress stress, const ResolvedSteel& steel, const Case& value, const char* reason) {
+  LimitBand band = shear_yield_band(steel, yield_margin(value));
+  band.basis.push_back(yield_margin_source(value));
+  Finding finding = compare(check, amount_of(stress), band, reason);
+  if (steel.outside != nullptr && finding.status < Status::not_known) {
+    finding.status = Status::not_known;
+    finding.reason = "strength.section_too_large";
+  }
+  return finding;
+}
+
+/// What decides the strength of a tube's steel is the thickness it was made in.
+Length wall_of(const TubeProfile& tube) {
+  if (tube.wall) return *tube.wall;
+  if (!tube.outer_diameter) return millimetres(1.0);
+  return tube.inner_diameter ? 0.5 * (*tube.outer_diameter - *tube.inner_diameter) : *tube.outer_diameter;
+}
+
+void check_tube(const Case& value, const PeakLoad& peak, const MeanLoad& mean, Findings& findings) {
+  const TubeProfile& tube = value.driveline.tube;
+  const bool round = tube.outer_diameter.has_value();
+  const bool profile = tube.enclosed_area && tube.perimeter && tube.wall;
+  const ResolvedSteel steel = resolve_steel(value.driveline.tube_steel, wall_of(tube), "driveline.tube_steel");
+  std::vector<std::string> missing = peak.missing;
+  if (!round && !profile) missing.emplace_back("driveline.tube");
+  missing.insert(missing.end(), steel.missing.begin(), steel.missing.end());
+  if (!missing.empty()) {
+    findings.add(not_known(Check::tube_torsion, "tube.unstated", missing));
+    return;
+  }
+  Stress stress{};
+  if (profile) {
+    stress = torsion_stress(ProfileSection(*tube.enclosed_area, *tube.perimeter, *tube.wall), *peak.torque);
+  } else if (tube.inner_diameter && tube.inner_diameter->value() > 0.0) {
+    stress = torsion_stress(TubeSection(*tube.outer_diameter, *tube.inner_diameter), *peak.torque);
+  } else if (tube.inner_diameter) {
+    stress = torsion_stress(SolidSection(*tube.outer_diameter), *peak.torque);
+  }
+  if (round && !tube.inner_diameter) {
+    findings.add(not_known(Check::tube_torsion, "tube.unstated", {"driveline.tube.inner_diameter"}));
+    return;
+  }
+  Finding finding = shear_finding(Check::tube_torsion, stress, steel, value, "tube.torsion");
+  add_torque_facts(finding, peak, mean);
+  if (finding.status == Status::stop || finding.status == Status::caution)
+    finding.advice = {"strength.lower_peak", "tube.larger"};
+  findings.add(std::move(finding));
+}
+
+void check_joint_rating(const Case& value, const PeakLoad& peak, Findings& findings) {
+  std::vector<std::string> missing = peak.missing;
+  if (!value.driveline.joint_rating) missing.emplace_back("driveline.joint_rating");
+  if (!missing.empty()) {
+    findings.add(not_known(Check::joint_rating, "joint_rating.unstated", missing));
+    return;
+  }
+  const Amount limit = amount_of(*value.driveline.joint_rating);
+  Finding finding =
+      compare(Check::joint_rating, amount_of(*peak.torque),
+              {limit, limit, LimitSense::at_most, {{"rating of the joints as the case states it", Standing::given}}},
+              "joint_rating.peak");
+  finding.facts = {fact("origin", PhraseId{peak_phrase(peak.origin)}), {"capacity", limit}};
+  if (finding.status != Status::ok) finding.advice = {"joint_rating.larger", "strength.lower_peak"};
+  findings.add(std::move(finding));
+}
+
+/// Entries that the checks of the stub need, or a finding that says which are missing.
+bool stub_known(Check check, const Stub& stub, std::vector<std::string> missing, Findings& findings) {
+  missing.insert(missing.end(), stub.missing.begin(), stub.missing.end());
+  if (stub.spline && missing.empty()) return true;
+  std::sort(missing.begin(), missing.end());
+  missing.erase(std::unique(missing.begin(), missing.end()), missing.end());
+  findings.add(not_known(check, stub.unknown_geometry ? "stub.unknown_geometry" : "stub.strength_unstated", missing));
+  return false;
+}
+
+void add_stub_facts(Finding& finding, const Stub& stub) {
+  finding.facts.push_back(fact("section", PhraseId{stub.groove_governs ? "stub.section.groove" : "stub.section.root"}));
+  finding.facts.push_back(fact("diameter", stub.smallest));
+  finding.facts.push_back(fact("engaged", stub.spline->length()));
+  finding.basis.insert(finding.basis.end(), stub.sources.begin(), stub.sources.end());
+}
+
+void advise_on_stub(Finding& finding, const MeanLoad& mean) {
+  if (finding.status != Status::stop && finding.status != Status::caution) return;
+  finding.advice = {"strength.lower_peak"};
+  if (!mean.torque || !is_nominal_speed(mean.speed, rpm(540))) {
+    finding.advice.push_back("stub.larger_type");
+    return;
+  }
+  finding.facts.push_back(fact("mean", *mean.torque));
+  finding.facts.push_back(fact("mean_at_1000", shaft_torque(mean.power, rpm(1000))));
+  finding.advice.push_back("stub.faster");
+}
+
+void check_root_and_teeth(const Case& value, const Stub& stub, const PeakLoad& peak, const MeanLoad& mean,
+                          Findings& findings) {
+  if (stub_known(Check::root_torsion, stub, peak.missing, findings)) {
+    const Stress stress = torsion_stress(SolidSection(stub.smallest), *peak.torque);
+    Finding finding = shear_finding(Check::root_torsion, stress, stub.steel, value, "stub.root_torsion");
+    add_torque_facts(finding, peak, mean);
+    add_stub_facts(finding, stub);
+    advise_on_stub(finding, mean);
+    findings.add(std::move(finding));
+  }
+  if (stub_known(Check::tooth_shear, stub, peak.missing, findings)) {
+    const Stress stress = spline_stress(*stub.spline, *peak.torque).tooth_shear;
+    Finding finding = shear_finding(Check::tooth_shear, stress, stub.steel, value, "stub.tooth_shear");
+    add_torque_facts(finding, peak, mean);
+    add_stub_facts(finding, stub);
+    advise_on_stub(finding, mean);
+    findings.add(std::move(finding));
+  }
+}
+
+/// The least torque at which any part reaches the limit of its finding: what a device may let through.
+void name_weakest(Assessment& strength) {
+  const auto is_capacity = [](const Fact& f) { return std::string_view(f.name) == "capacity"; };
+  std::optional<Amount> least;
+  for (const Finding& finding : strength.findings) {
+    const auto found = std::find_if(finding.facts.begin(), finding.facts.end(), is_capacity);
+    if (found == finding.facts.end()) continue;
+    const Amount capacity = std::get<Amount>(found->value);
+    if (!least || capacity.si < least->si) least = capacity;
+  }
+  if (!least) return;
+  for (Finding& finding : strength.findings) finding.facts.push_back({"weakest", *least});
+}
+
+/// Joint angle that bends the stub in work: the greatest of the states in which the shaft turns.
+Stated<Angle> driven_front_angle(const DrivelineOverRange& range) {
+  Stated<Angle> angle;
+  for (const StateExtremes& state : range.states) {
+    if (state.driven && (!angle || state.front.value > *angle)) angle = state.front.value;
+  }
+  return angle;
+}
+
+/// A joint at an angle bends the stub by the couple T tan b, fully reversed in the steel each turn.
+void check_root_at_angle(const Case& value, const Stub& stub, const PeakLoad& peak, const Stated<Angle>& angle,
+                         Findings& findings) {
+  std::vector<std::string> missing = peak.missing;
+  if (!angle) missing.emplace_back("range.working");
+  if (!stub_known(Check::root_torsion_at_angle, stub, missing, findings)) return;
+  ShaftLoad load;
+  load.torque_mean = *peak.torque;
+  load.bending_amplitude = joint_peak_couples(*peak.torque, *angle).driving;
+  const double margin = yield_margin(value);
+  const Amount limit = amount_of(*stub.steel.yield / margin);
+  Finding finding =
+      compare(Check::root_torsion_at_angle, amount_of(shaft_stresses(load, stub.smallest).peak),
+              {limit, limit, LimitSense::at_most, {stub.steel.source, mean_stress_source, yield_margin_source(value)}},
+              "stub.root_at_angle");
+  finding.facts = {fact("torque", *peak.torque), fact("origin", PhraseId{peak_phrase(peak.origin)}),
+                   fact("angle", *angle), fact("couple", load.bending_amplitude)};
+  const bool straight_holds =
+      shaft_stresses({Torque{}, Torque{}, Torque{}, *peak.torque}, stub.smallest).peak.value() <= limit.si;
+  if (finding.status == Status::stop && straight_holds) finding.reason = "stub.root_at_angle_only";
+  const Torque capacity = *peak.torque * (finding.limit->si / finding.value->si);
+  finding.facts.push_back(fact("capacity", capacity));
+  if (finding.status == Status::stop) finding.advice = {straight_holds ? "stub.less_angle" : "strength.lower_peak"};
+  add_stub_facts(finding, stub);
+  findings.add(std::move(finding));
+}
+
+} // namespace
+
+void check_strength(const Case& value, const DrivelineOverRange& range, Findings& findings) {
+  const Stub stub = resolve_stub(value);
+  const PeakLoad peak = peak_load(value);
+  const MeanLoad mean = mean_load(value);
+  Assessment strength; // gathered apart, because the advice needs the weakest of them
+  Findings gathered(strength);
+  check_root_and_teeth(value, stub, peak, mean, gathered);
+  check_root_at_angle(value, stub, peak, driven_front_angle(range), gathered);
+  check_tube(value, peak, mean, gathered);
+  check_joint_rating(value, peak, gathered);
+  name_weakest(strength);
+  for (Finding& finding : strength.findings) findings.add(std::move(finding));
+  const StateExtremes* working = range.find(MachineState::working);
+  check_fatigue(value, stub, mean, working != nullptr ? Stated<Angle>(working->front.value) : std::nullopt, findings);
+}
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft

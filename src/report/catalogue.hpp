@@ -1,0 +1,20 @@
+#pragma once
+// Every text for people, by stable id. Translations replace this one file.
+
+#include <fieldshaft/assess/finding.hpp>
+
+#include <string_view>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace report_texts {
+
+/// The heading of a check: "PTO speed against implement speed".
+std::string_view title_of(Check check) noexcept;
+
+/// A sentence by id, with {placeholders}; empty for an unknown id, which is a defect that a test finds.
+std::string_view phrase(std::string_view id) noexcept;
+
+} // namespace report_texts
+} // namespace v0
+} // namespace fieldshaft

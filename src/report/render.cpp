@@ -1,0 +1,169 @@
+#include "report/render.hpp"
+
+#include "report/catalogue.hpp"
+
+#include <fieldshaft/units/text.hpp>
+
+#include <algorithm>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace rendering {
+namespace {
+
+using report_texts::phrase;
+
+std::string filled(std::string_view name, const Finding& finding, UnitStyle style) {
+  if (name == "value" && finding.value) return to_string(*finding.value, style);
+  if (name == "limit" && finding.limit) return to_string(*finding.limit, style);
+  for (const Fact& fact : finding.facts) {
+    if (name != fact.name) continue;
+    return fact_text(fact, style);
+  }
+  return "{" + std::string(name) + "}"; // left visible; a test looks for it
+}
+
+std::string count_of(std::size_t n, const char* one, const char* many) {
+  return std::to_string(n) + " " + (n == 1 ? one : many);
+}
+
+/// A value that has crossed a limit must not be rounded onto it: "35.0° (limit 35.0°)" would explain nothing.
+std::string distinct(Amount amount, Amount other, UnitStyle style) {
+  std::string text = to_string(amount, style);
+  if (amount.si == other.si || text != to_string(other, style)) return text;
+  const PrintUnit unit = print_unit(amount.kind, style, amount.si);
+  return format_number(amount.si / unit.factor, unit.decimals + 3) + " " + unit.symbol;
+}
+
+const char* limit_word(LimitSense sense) {
+  switch (sense) {
+  case LimitSense::at_least: return "at least ";
+  case LimitSense::at_most: return "at most ";
+  case LimitSense::equal:
+  case LimitSense::none: return "";
+  }
+  return "";
+}
+
+std::string margin_text(double margin) {
+  const std::string percent = format_number(100.0 * std::abs(margin), std::abs(margin) < 0.1 ? 1 : 0) + " %";
+  return percent + (margin >= 0.0 ? " in hand" : " beyond");
+}
+
+} // namespace
+
+std::string fact_text(const Fact& fact, UnitStyle style) {
+  if (const auto* text = std::get_if<std::string>(&fact.value)) return *text;
+  if (const auto* named = std::get_if<PhraseId>(&fact.value)) return std::string(phrase(named->id));
+  return to_string(std::get<Amount>(fact.value), style);
+}
+
+std::string sentence(std::string_view id, const Finding& finding, UnitStyle style) {
+  const std::string_view text = phrase(id);
+  if (text.empty()) return "[" + std::string(id) + "]";
+  std::string result;
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t open = text.find('{', at);
+    const std::size_t close = open == std::string_view::npos ? open : text.find('}', open);
+    if (close == std::string_view::npos) {
+      result += text.substr(at);
+      break;
+    }
+    result += text.substr(at, open - at);
+    result += filled(text.substr(open + 1, close - open - 1), finding, style);
+    at = close + 1;
+  }
+  return result;
+}
+
+std::string numbers(const Finding& finding, UnitStyle style) {
+  if (!finding.value) return "";
+  if (!finding.limit) return to_string(*finding.value, style);
+  std::string text = distinct(*finding.value, *finding.limit, style) + " (limit: " + limit_word(finding.sense) +
+                     distinct(*finding.limit, *finding.value, style);
+  if (finding.margin) text += ", " + margin_text(*finding.margin);
+  return text + ")";
+}
+
+std::string condition(const Finding& finding, UnitStyle style) {
+  std::string text;
+  switch (finding.state) {
+  case MachineState::any: return "";
+  case MachineState::working: text = phrase("state.working"); break;
+  case MachineState::turning: text = phrase("state.turning"); break;
+  case MachineState::transport: text = phrase("state.transport"); break;
+  }
+  if (!finding.pose) return text;
+  const auto add = [&](const char* name, auto quantity) {
+    text += std::string(", ") + name + " " + to_string(amount_of(quantity), style);
+  };
+  if (finding.pose->lift) add("lift", *finding.pose->lift);
+  add("yaw", finding.pose->yaw);
+  add("pitch", finding.pose->pitch);
+  add("roll", finding.pose->roll);
+  return text;
+}
+
+std::string basis(const Finding& finding) {
+  std::string text;
+  for (const Source& source : finding.basis) {
+    text += text.empty() ? "" : "; ";
+    text += std::string(source.text) + " [" + standing_name(source.standing) + "]";
+  }
+  return text;
+}
+
+std::string headline(const Assessment& assessment) {
+  const std::size_t checks = assessment.findings.size();
+  const std::string in_checks = " in " + count_of(checks, "check", "checks");
+  switch (assessment.verdict()) {
+  case Status::stop:
+    return "STOP: " + count_of(assessment.count(Status::stop), "objection", "objections") + in_checks +
+           ". Do not run this combination as it is.";
+  case Status::not_known:
+    return "NOT KNOWN: " + count_of(assessment.count(Status::not_known), "check", "checks") + " of " +
+           std::to_string(checks) + " cannot be decided with what the case states.";
+  case Status::caution:
+    return "CAUTION: no objection" + in_checks + ", with " +
+           count_of(assessment.count(Status::caution), "caution", "cautions") + ".";
+  case Status::ok: return "OK: no objection" + in_checks + ".";
+  }
+  return "";
+}
+
+std::string memory_warning(const Assessment& assessment) {
+  return assessment.rests_on_memory() ? std::string(phrase("report.memory")) : std::string();
+}
+
+std::vector<const Finding*> with_status(const Assessment& assessment, Status status) {
+  std::vector<const Finding*> found;
+  for (const Finding& finding : assessment.findings) {
+    if (finding.status == status) found.push_back(&finding);
+  }
+  return found;
+}
+
+std::vector<std::string> what_to_change(const Assessment& assessment, UnitStyle style) {
+  std::vector<std::string> texts;
+  for (const Status status : {Status::stop, Status::not_known, Status::caution}) {
+    for (const Finding* finding : with_status(assessment, status)) {
+      for (const char* id : finding->advice) {
+        std::string text = sentence(id, *finding, style);
+        if (std::find(texts.begin(), texts.end(), text) == texts.end()) texts.push_back(std::move(text));
+      }
+    }
+  }
+  return texts;
+}
+
+std::vector<std::string> cautions() {
+  std::vector<std::string> texts;
+  for (const char* id : {"caution.standstill", "caution.guards", "caution.speed", "caution.thrown", "caution.manual"}) {
+    texts.emplace_back(phrase(id));
+  }
+  return texts;
+}
+
+} // namespace rendering
+} // namespace v0
+} // namespace fieldshaft

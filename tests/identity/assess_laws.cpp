@@ -1,0 +1,172 @@
+// Laws of an assessment, over the example cases and random changes of them.
+
+#include <fieldshaft/fieldshaft.hpp>
+
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <sstream>
+
+using namespace fieldshaft;
+using Json = nlohmann::ordered_json;
+namespace fs = std::filesystem;
+
+namespace {
+
+std::string file_text(const fs::path& path) {
+  std::ifstream file(path);
+  std::stringstream text;
+  text << file.rdbuf();
+  return text.str();
+}
+
+std::vector<Json> example_documents() {
+  std::vector<Json> documents;
+  for (const auto& entry : fs::directory_iterator(fs::path(FIELDSHAFT_SOURCE_DIR) / "docs/examples/cases")) {
+    if (entry.path().extension() == ".json") documents.push_back(Json::parse(file_text(entry.path())));
+  }
+  REQUIRE(documents.size() >= 7);
+  return documents;
+}
+
+Assessment assessed(const Json& document) { return assess(read_case(document.dump())); }
+
+/// Status by check. A check that is not examined is absent.
+std::map<Check, Status> statuses(const Assessment& assessment) {
+  std::map<Check, Status> found;
+  for (const Finding& finding : assessment.findings) {
+    const auto [at, fresh] = found.insert({finding.check, finding.status});
+    if (!fresh) at->second = worse(at->second, finding.status);
+  }
+  return found;
+}
+
+/// Pointers to every entry of a document that holds a value.
+void collect_leaves(const Json& value, const std::string& at, std::vector<std::string>& leaves) {
+  if (value.is_object()) {
+    for (const auto& item : value.items()) collect_leaves(item.value(), at + "/" + item.key(), leaves);
+  } else if (value.is_array() && !value.empty() && value.front().is_object()) {
+    for (std::size_t i = 0; i < value.size(); ++i) collect_leaves(value[i], at + "/" + std::to_string(i), leaves);
+  } else {
+    leaves.push_back(at);
+  }
+}
+
+void erase(Json& document, const std::string& leaf) {
+  const Json::json_pointer pointer(leaf);
+  document[pointer.parent_pointer()].erase(pointer.back());
+}
+
+} // namespace
+
+TEST_CASE("leaving out an entry never makes a finding better, and never turns one into ok") {
+  // Entries that replace a default or a weaker limit may be left out without harm: what follows is the default.
+  const auto replaces_a_default = [](const std::string& leaf) {
+    return leaf.find("/limits/") == 0 || leaf.find("highest_tip_speed") != std::string::npos ||
+           leaf.find("/stub_steel/") != std::string::npos;
+  };
+  std::size_t compared = 0;
+  for (const Json& document : example_documents()) {
+    const auto before = statuses(assessed(document));
+    std::vector<std::string> leaves;
+    collect_leaves(document, "", leaves);
+    for (const std::string& leaf : leaves) {
+      if (replaces_a_default(leaf)) continue;
+      Json lacking = document;
+      erase(lacking, leaf);
+      const CaseReading reading = try_read_case(lacking.dump());
+      if (!reading.result) continue; // the entry is required, or others refer to it
+      CAPTURE(leaf);
+      const auto after = statuses(assess(*reading.result));
+      for (const auto& [check, status] : after) {
+        const auto known = before.find(check);
+        const Status was = known == before.end() ? Status::ok : known->second;
+        CAPTURE(std::string(check_id(check)));
+        if (status == Status::ok) CHECK(was == Status::ok);
+        ++compared;
+      }
+    }
+  }
+  CHECK(compared > 5000);
+}
+
+TEST_CASE("more power need never improves a finding of power or strength") {
+  for (Json document : example_documents()) {
+    if (!document["implement"].contains("power_need")) continue;
+    std::map<Check, Status> before;
+    for (const char* need : {"10 kW", "30 kW", "50 kW", "80 kW", "120 kW", "200 kW", "400 kW"}) {
+      document["implement"]["power_need"] = need;
+      const auto after = statuses(assessed(document));
+      for (const auto& [check, status] : before) {
+        if (after.count(check) == 0) continue;
+        CAPTURE(std::string(check_id(check)));
+        CAPTURE(std::string(need));
+        CHECK(!(after.at(check) < status));
+      }
+      before = after;
+    }
+  }
+}
+
+TEST_CASE("units of the input never change a finding") {
+  for (const Json& document : example_documents()) {
+    const Case metric = read_case(document.dump());
+    // Written in SI units and read back: other units, the same case but for the last digits.
+    const auto once = statuses(assess(metric));
+    const auto twice = statuses(assess(read_case(write_case(metric))));
+    for (const auto& [check, status] : once) {
+      CAPTURE(std::string(check_id(check)));
+      CAPTURE(document.value("title", ""));
+      CHECK(static_cast<int>(twice.at(check)) == static_cast<int>(status));
+    }
+  }
+}
+
+TEST_CASE("the order of keys never changes the report") {
+  for (const Json& document : example_documents()) {
+    const nlohmann::json sorted = nlohmann::json::parse(document.dump());
+    CHECK(to_text(assessed(document)) == to_text(assess(read_case(sorted.dump()))));
+  }
+}
+
+TEST_CASE("a wider range never improves a finding of the driveline") {
+  for (Json document : example_documents()) {
+    if (!document.contains("range") || document["tractor"]["hitch"].value("kind", "") != "drawbar") continue;
+    if (!document["range"].contains("turning")) continue;
+    std::map<Check, Status> before;
+    for (const int yaw : {5, 15, 25, 40, 55, 70}) {
+      const std::string text = std::to_string(yaw) + " deg";
+      document["range"]["turning"]["yaw"] = {"-" + text, text};
+      const auto after = statuses(assessed(document));
+      for (const auto& [check, status] : before) {
+        if (after.count(check) == 0) continue;
+        CAPTURE(std::string(check_id(check)));
+        CAPTURE(yaw);
+        CHECK(!(after.at(check) < status));
+      }
+      before = after;
+    }
+  }
+}
+
+TEST_CASE("mirroring a case left to right mirrors it and changes no finding") {
+  for (Json document : example_documents()) {
+    if (!document.contains("range")) continue;
+    document["implement"]["input"]["lateral"] = "30 mm";
+    Json mirrored = document;
+    mirrored["implement"]["input"]["lateral"] = "-30 mm";
+    for (auto& item : mirrored["range"].items()) {
+      for (const char* angle : {"yaw", "roll"}) {
+        if (!item.value().contains(angle)) continue;
+        const auto flip = [](const std::string& text) { return text[0] == '-' ? text.substr(1) : "-" + text; };
+        const Json range = item.value()[angle];
+        item.value()[angle] = {flip(range[1]), flip(range[0])};
+      }
+    }
+    CHECK(statuses(assessed(document)) == statuses(assessed(mirrored)));
+  }
+}
