@@ -16,6 +16,10 @@ template <class S, class W> constexpr auto torsion_torque(S stress, W modulus) n
 template <class T, class G, class J> constexpr auto twist_rate(T torque, G shear_modulus, J constant) noexcept {
   return as_twist_rate(without_radian(torque) / (shear_modulus * constant));
 }
+template <class P, class G, class J>
+constexpr auto torque_for_twist(P twist_rate, G shear_modulus, J constant) noexcept {
+  return as_torque(without_radian(twist_rate) * (shear_modulus * constant));
+}
 } // namespace text
 
 /// Greatest shear stress of a section under a torque [Pa].
@@ -66,6 +70,45 @@ constexpr TwistRate twist_rate(const Section& section, Torque torque, Stress she
   check::not_negative(torque.value(), {"twist_rate", "torque", "N·m"});
   check::positive(shear_modulus.value(), {"twist_rate", "shear_modulus", "Pa"});
   return text::twist_rate(torque, shear_modulus, section.torsion_constant());
+}
+
+/// Twist of a length of shaft [rad].
+///
+/// T L / (G J)
+///   section, torque, shear_modulus  as for twist_rate
+///   length  L  [m], at least 0
+/// Elastic. Source: Gere, ch. 3. Example: 250 lbf·ft on 1.5 in solid, 54 in, 11.5e6 psi: 1.62396°.
+constexpr Angle twist(const Section& section, Torque torque, Stress shear_modulus, Length length) {
+  check::not_negative(length.value(), {"twist", "length", "m"});
+  return twist_rate(section, torque, shear_modulus) * length;
+}
+
+/// Torque at which a section twists by a given rate [N·m].
+///
+/// T = G J times the rate
+///   section, shear_modulus  as for twist_rate
+///   twist_rate              allowed [rad/m], at least 0
+/// Elastic: also ask yield_torque. Source: Gere, ch. 3. Example: 1.5 in solid, 2.5° in 54 in, 11.5e6 psi: 384.86
+/// lbf·ft.
+constexpr Torque torque_for_twist(const Section& section, TwistRate twist_rate, Stress shear_modulus) {
+  check::not_negative(twist_rate.value(), {"torque_for_twist", "twist_rate", "rad/m"});
+  check::positive(shear_modulus.value(), {"torque_for_twist", "shear_modulus", "Pa"});
+  return text::torque_for_twist(twist_rate, shear_modulus, section.torsion_constant());
+}
+
+/// Shear stress in a round section at a radius [Pa]; it grows evenly from the axis to the surface.
+///
+/// t = T r / J
+///   section  solid or tube
+///   torque   T  [N·m], at least 0
+///   radius   r  from the bore to the surface [m]
+/// Source: Gere, ch. 3. Example: 4.08407 kN·m on a tube of 60/40 mm: 120 MPa outside, 80 MPa at the bore.
+constexpr Stress torsion_stress_at(const RoundSection& section, Torque torque, Length radius) {
+  constexpr const char* function = "torsion_stress_at";
+  check::not_negative(torque.value(), {function, "torque", "N·m"});
+  check::within(radius.value(), 0.5 * section.inner_diameter().value(), 0.5 * section.outer_diameter().value(),
+                {function, "radius", "m"});
+  return text::torsion_stress(torque, section.torsion_modulus()) * (2.0 * radius / section.outer_diameter());
 }
 
 } // namespace v0

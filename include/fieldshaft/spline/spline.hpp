@@ -17,7 +17,7 @@ struct SplineSizes {
   Length engaged_height;   ///< radial height over which the flanks touch
   Length length;           ///< over which the flanks touch, along the shaft
   Length sleeve_root;      ///< largest diameter of the spaces in the hub
-  Angle flank_angle{};     ///< of the flank against the radius at the bearing diameter; zero for straight teeth
+  Angle flank_angle{};     ///< between flank and radius at the bearing diameter: what spreads the hub
 };
 
 /// A splined shaft end with its hub. Every form of spline is one of these, so that each formula stands once.

@@ -17,7 +17,8 @@ public:
   ///   minor_diameter  d  between the teeth [m], above 0, below D
   ///   tooth_width     W  [m], above 0; below d sin(pi/count), where the flanks of neighbours meet at the bottom
   ///   length          L  over which hub and shaft touch [m], above 0
-  /// The teeth carry at the mean diameter (D + d)/2 over the height (D - d)/2.
+  /// The teeth carry at the mean diameter (D + d)/2 over the height (D - d)/2. Their flanks are parallel, so that at
+  /// that diameter they stand at asin(W / mean diameter) to the radius and spread the hub.
   StraightSpline(int count, Length major_diameter, Length minor_diameter, Length tooth_width, Length length)
       : Spline(sizes_of(count, major_diameter, minor_diameter, tooth_width, length), "StraightSpline") {}
 
@@ -32,7 +33,10 @@ private:
     check::between(minor.value(), 0.0, major.value(), {maker, "minor_diameter", "m"});
     check::between(width.value(), 0.0, minor.value() * math::sin(pi / count), {maker, "tooth_width", "m"});
     check::positive(length.value(), {maker, "length", "m"});
-    return {count, major, minor, 0.5 * (major + minor), width, 0.5 * (major - minor), length, major};
+    const Length mean = 0.5 * (major + minor);
+    return {count,  major, minor,
+            mean,   width, 0.5 * (major - minor),
+            length, major, angle_from_ratio(std::asin(static_cast<double>(width / mean)))};
   }
 };
 
