@@ -99,6 +99,17 @@ TEST_CASE("a bad piece changes nothing, and its index counts from the start of t
   CHECK(written(rows) == counted(standard_history));
 }
 
+TEST_CASE("streamed in one pass, a bad sample is refused after those before it have been counted") {
+  std::vector<Cycle<>> rows;
+  CycleCounter counter([&rows](const Cycle<>& cycle) { rows.push_back(cycle); });
+  std::vector<double> history = standard_history;
+  history.insert(history.begin() + 7, not_a_number);
+  CHECK_THROWS_WITH_AS(counter.stream(history.data(), history.size()), doctest::Contains("history[7]"), InputError);
+  counter.stream(history.data() + 8, 2);
+  counter.finish();
+  CHECK(written(rows) == counted(standard_history));
+}
+
 TEST_CASE("fed sample by sample, and used again after finish") {
   std::vector<Cycle<>> rows;
   CycleCounter counter([&rows](const Cycle<>& cycle) { rows.push_back(cycle); });

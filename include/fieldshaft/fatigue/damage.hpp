@@ -122,7 +122,7 @@ Validated<double> history_damage(const Q* history, std::size_t size, const SnLin
                                  SmallCycles small_cycles = SmallCycles::harmless, ReversalFilter filter = {}) {
   CycleCounter counter(DamageSum<Q>(line, rule, small_cycles), filter, "history_damage", false);
   std::size_t read = 0;
-  detail::feed_all(counter, history, size, read);
+  detail::stream_all(counter, history, size, read);
   counter.finish();
   return counter.sink().damage();
 }

@@ -42,7 +42,11 @@ public:
   explicit ClosedCycleCounter(Sink sink, ReversalFilter filter = {})
       : ClosedCycleCounter(std::forward<Sink>(sink), filter, "ClosedCycleCounter") {}
 
-  void feed(const double* history, std::size_t size) { source_.feed(history, size, adder()); }
+  void feed(const double* history, std::size_t size) {
+    source_.check(history, size);
+    stream(history, size);
+  }
+  void stream(const double* history, std::size_t size) { source_.stream(history, size, adder()); }
 
   /// Ends the history and hands out its residue; the next feed begins a new history.
   std::vector<double> finish() {
@@ -80,7 +84,7 @@ private:
 template <class Q> ClosedCycles<Q> count_closed_cycles(const Q* history, std::size_t size, ReversalFilter filter = {}) {
   detail::RowCollector<Q> rows{size};
   ClosedCycleCounter<detail::RowCollector<Q>&> counter(rows, filter, "count_closed_cycles");
-  detail::feed_all(counter, history, size, rows.read);
+  detail::stream_all(counter, history, size, rows.read);
   const std::vector<double> open = counter.finish();
   std::vector<Q> residue(open.size());
   std::transform(open.begin(), open.end(), residue.begin(), [](double value) { return detail::from_number<Q>(value); });
@@ -98,8 +102,8 @@ template <class Q> ClosedCycles<Q> count_closed_cycles(const std::vector<Q>& his
 template <class Q> std::vector<Cycle<Q>> close_residue(const std::vector<Q>& residue) {
   detail::RowCollector<Q> rows{2 * residue.size()};
   ClosedCycleCounter<detail::RowCollector<Q>&> counter(rows, {}, "close_residue");
-  detail::feed_all(counter, residue.data(), residue.size(), rows.read);
-  detail::feed_all(counter, residue.data(), residue.size(), rows.read);
+  detail::stream_all(counter, residue.data(), residue.size(), rows.read);
+  detail::stream_all(counter, residue.data(), residue.size(), rows.read);
   counter.finish();
   return std::move(rows.rows);
 }

@@ -72,20 +72,20 @@ private:
   std::size_t size_ = 0;
 };
 
-/// Samples fed at a time from a long history: they stay in the nearest cache between check and scan.
-inline constexpr std::size_t feed_chunk = 4096;
+/// Samples handed on at a time from a long history.
+inline constexpr std::size_t stream_chunk = 4096;
 
-/// Feeds a long history to a counter, quantities as their SI numbers; `read` counts along.
+/// Streams a long history to a counter, quantities as their SI numbers; `read` counts along.
 template <class Counter, class Q>
-void feed_all(Counter& counter, const Q* history, std::size_t size, std::size_t& read) {
-  for (std::size_t i = 0; i < size; i += feed_chunk) {
-    const std::size_t count = std::min(feed_chunk, size - i);
+void stream_all(Counter& counter, const Q* history, std::size_t size, std::size_t& read) {
+  for (std::size_t i = 0; i < size; i += stream_chunk) {
+    const std::size_t count = std::min(stream_chunk, size - i);
     if constexpr (std::is_same_v<Q, double>) {
-      counter.feed(history + i, count);
+      counter.stream(history + i, count);
     } else {
-      double numbers[feed_chunk];
+      double numbers[stream_chunk];
       std::transform(history + i, history + i + count, numbers, [](const Q& q) { return q.value(); });
-      counter.feed(numbers, count);
+      counter.stream(numbers, count);
     }
     read += count;
   }
@@ -96,7 +96,10 @@ struct SampleCheck {
   const char* function;
   std::size_t read = 0;
 
-  void feed(const double* history, std::size_t size) const { check_samples(function, history, size, read); }
+  void stream(const double* history, std::size_t size) const {
+    const std::size_t count = usable_samples(history, size);
+    if (count < size) fail_sample(function, history[count], read + count);
+  }
 };
 
 /// Collects rows. Those of a noisy history fill more memory than the history itself, so that the room for all of them
@@ -134,7 +137,13 @@ public:
   explicit CycleCounter(Sink sink, ReversalFilter filter = {})
       : CycleCounter(std::forward<Sink>(sink), filter, "CycleCounter", false) {}
 
-  void feed(const double* history, std::size_t size) { source_.feed(history, size, adder()); }
+  void feed(const double* history, std::size_t size) {
+    source_.check(history, size);
+    stream(history, size);
+  }
+
+  /// As feed, in one pass over a piece of any length: what stands before a bad sample has then been counted.
+  void stream(const double* history, std::size_t size) { source_.stream(history, size, adder()); }
 
   /// Counts what is open as half cycles, oldest first; the next feed begins a new history.
   void finish() {
@@ -177,7 +186,7 @@ private:
 template <class Q> std::vector<Cycle<Q>> count_cycles(const Q* history, std::size_t size, ReversalFilter filter = {}) {
   detail::RowCollector<Q> rows{size};
   CycleCounter<detail::RowCollector<Q>&> counter(rows, filter, "count_cycles", false);
-  detail::feed_all(counter, history, size, rows.read);
+  detail::stream_all(counter, history, size, rows.read);
   counter.finish();
   return std::move(rows.rows);
 }
@@ -196,12 +205,12 @@ template <class Q>
 std::vector<Cycle<Q>> count_repeating_cycles(const Q* history, std::size_t size, ReversalFilter filter = {}) {
   constexpr const char* function = "count_repeating_cycles";
   detail::SampleCheck check{function};
-  detail::feed_all(check, history, size, check.read);
+  detail::stream_all(check, history, size, check.read);
   detail::RowCollector<Q> rows{size};
   CycleCounter<detail::RowCollector<Q>&> counter(rows, filter, function, true);
   const auto top = static_cast<std::size_t>(std::max_element(history, history + size) - history);
-  detail::feed_all(counter, history + top, size - top, rows.read);
-  detail::feed_all(counter, history, std::min(top + 1, size), rows.read);
+  detail::stream_all(counter, history + top, size - top, rows.read);
+  detail::stream_all(counter, history, std::min(top + 1, size), rows.read);
   counter.finish();
   return std::move(rows.rows);
 }

@@ -3,6 +3,7 @@
 
 #include <fieldshaft/core/check.hpp>
 
+#include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
@@ -33,12 +34,14 @@ constexpr std::uint64_t oversize_bit(double value) noexcept {
   return (bits_of(value) & 0x7fffffffffffffffULL) + 0x0020000000000000ULL;
 }
 
+constexpr bool usable(double sample) noexcept { return oversize_bit(sample) >> 63 == 0; }
+
 [[noreturn]] FIELDSHAFT_COLD inline void fail_sample(const char* function, double value, std::uint64_t index) {
   fail_input(function, "history[" + std::to_string(index) + "]", check::text_of(value, ""), sample_allowed);
 }
 
-/// InputError that names the index (from `first` on) of the first sample that is no usable number.
-inline void check_samples(const char* function, const double* history, std::size_t size, std::uint64_t first) {
+/// The number of samples before the first that is no usable number.
+inline std::size_t usable_samples(const double* history, std::size_t size) noexcept {
   std::size_t i = 0;
   for (; i + scan_block <= size; i += scan_block) {
     std::uint64_t bits[4] = {}; // four lanes: twice as fast as one where the compiler does not unroll
@@ -47,38 +50,57 @@ inline void check_samples(const char* function, const double* history, std::size
     }
     if ((bits[0] | bits[1] | bits[2] | bits[3]) >> 63 != 0) break;
   }
-  for (; i < size; ++i) {
-    if (oversize_bit(history[i]) >> 63 != 0) fail_sample(function, history[i], first + i);
-  }
+  while (i < size && usable(history[i])) ++i;
+  return i;
 }
 
-/// True if no sample of a block lies below (rising) or above (falling) the one before it. Reads history[-1].
-/// The sign bit of a difference of finite numbers says it; the loops vectorise.
-inline bool runs_on(const double* history, bool rising) noexcept {
-  std::uint64_t bits = 0;
+/// What a block is like: whether all of its samples are usable numbers, and whether none of them lies below (rising) or
+/// above (falling) the one before it.
+struct BlockLook {
+  bool usable;
+  bool runs_on;
+};
+
+/// Reads history[-1] too. The sign bits of differences and the oversize bits say it all; the loops vectorise.
+inline BlockLook look_at_block(const double* history, bool rising) noexcept {
+  std::uint64_t oversize = 0;
+  std::uint64_t turned = 0;
   if (rising) {
-    for (std::size_t j = 0; j < scan_block; ++j) bits |= bits_of(history[j] - history[j - 1]);
+    for (std::size_t j = 0; j < scan_block; ++j) {
+      oversize |= oversize_bit(history[j]);
+      turned |= bits_of(history[j] - history[j - 1]);
+    }
   } else {
-    for (std::size_t j = 0; j < scan_block; ++j) bits |= bits_of(history[j - 1] - history[j]);
+    for (std::size_t j = 0; j < scan_block; ++j) {
+      oversize |= oversize_bit(history[j]);
+      turned |= bits_of(history[j - 1] - history[j]);
+    }
   }
-  return bits >> 63 == 0;
+  return {oversize >> 63 == 0, turned >> 63 == 0};
 }
 
 /// Finds the reversals of a history that comes in pieces. The first sample and, at the end, the last one count as
 /// reversals; equal neighbours count once. `use(reversals, count, first_is_peak)` gets them in order; they alternate.
 class TurningPoints {
 public:
-  template <class Use> void feed(const double* history, std::size_t size, Use&& use) {
-    std::size_t i = moving_ ? 0 : start(history, size, use);
-    if (i == 0 && size > 0) i = collect(history, 1, use); // runs_on needs a sample before its block
-    for (; i + scan_block <= size; i += scan_block) {
-      if (runs_on(history + i, rising_)) {
+  /// Reads up to the first sample that is no usable number, and returns its index, or the size.
+  template <class Use> std::size_t feed(const double* history, std::size_t size, Use&& use) {
+    std::size_t i = 0;
+    for (; !moving_ && i < size; ++i) {
+      if (!usable(history[i])) return i;
+      start(history[i], use);
+    }
+    if (i == 0 && size > 0) i = collect(history, 1, use); // a look at a block needs the sample before it
+    for (; i > 0 && i + scan_block <= size; i += scan_block) {
+      const BlockLook look = look_at_block(history + i, rising_);
+      if (!look.usable) break;
+      if (look.runs_on) {
         last_ = history[i + scan_block - 1];
       } else {
-        collect(history + i, scan_block, use);
+        collect_usable(history + i, scan_block, use);
       }
     }
-    collect(history + i, size - i, use);
+    return i + collect(history + i, std::min(scan_block, size - i), use);
   }
 
   /// Hands on the last sample; the next feed begins a new history.
@@ -88,24 +110,25 @@ public:
   }
 
 private:
-  /// Skips equal samples at the start; the first move decides whether the first sample is a peak or a valley.
-  template <class Use> std::size_t start(const double* history, std::size_t size, Use&& use) {
-    std::size_t i = 0;
-    if (!begun_ && size > 0) {
-      last_ = history[i++];
-      begun_ = true;
+  /// Samples up to the first move, which decides whether the first sample is a peak or a valley.
+  template <class Use> void start(double sample, Use&& use) {
+    if (begun_ && sample != last_) {
+      rising_ = sample > last_;
+      moving_ = true;
+      use(&last_, std::size_t{1}, !rising_);
     }
-    while (i < size && history[i] == last_) ++i;
-    if (i == size) return i;
-    rising_ = history[i] > last_;
-    moving_ = true;
-    use(&last_, std::size_t{1}, !rising_);
-    last_ = history[i];
-    return i + 1;
+    begun_ = true;
+    last_ = sample;
+  }
+
+  template <class Use> std::size_t collect(const double* history, std::size_t size, Use&& use) {
+    const std::size_t count = usable_samples(history, size);
+    collect_usable(history, count, use);
+    return count;
   }
 
   /// Looks at every sample of up to one block, without a branch: a noisy history cannot be predicted.
-  template <class Use> std::size_t collect(const double* history, std::size_t size, Use&& use) {
+  template <class Use> void collect_usable(const double* history, std::size_t size, Use&& use) {
     double reversals[scan_block];
     std::size_t count = 0;
     const bool first_is_peak = rising_;
@@ -124,7 +147,6 @@ private:
     last_ = last;
     rising_ = rising != 0;
     if (count > 0) use(static_cast<const double*>(reversals), count, first_is_peak);
-    return size;
   }
 
   double last_ = 0.0;
@@ -176,19 +198,22 @@ private:
 class ReversalSource {
 public:
   ReversalSource(const char* function, ReversalFilter filter) : function_(function), gate_(filter) {
-    check::not_negative(filter.gate, {function, "filter.gate", ""});
-    check::not_negative(filter.grid, {function, "filter.grid", ""});
+    fieldshaft::check::not_negative(filter.gate, {function, "filter.gate", ""});
+    fieldshaft::check::not_negative(filter.grid, {function, "filter.grid", ""});
   }
 
-  /// The whole piece is checked before any of it is used.
-  template <class Use> void feed(const double* history, std::size_t size, Use&& use) {
-    check_samples(function_, history, size, seen_);
-    if (gate_.active()) {
-      points_.feed(history, size, gated(use));
-    } else {
-      points_.feed(history, size, use);
-    }
-    seen_ += size;
+  /// InputError at the first unusable sample, before any of the piece has been used.
+  void check(const double* history, std::size_t size) const {
+    const std::size_t count = usable_samples(history, size);
+    if (count < size) fail_sample(function_, history[count], seen_ + count);
+  }
+
+  /// One pass: InputError at the first unusable sample, after those before it have been used.
+  template <class Use> void stream(const double* history, std::size_t size, Use&& use) {
+    const std::size_t count =
+        gate_.active() ? points_.feed(history, size, gated(use)) : points_.feed(history, size, use);
+    seen_ += count;
+    if (count < size) fail_sample(function_, history[count], seen_);
   }
 
   template <class Use> void finish(Use&& use) {
