@@ -145,6 +145,61 @@ void check_root_and_teeth(const Case& value, const Stub& stub, const PeakLoad& p
   }
 }
 
+/// The hardness class of the allowables whose lower end the flanks reach. Harder ones are not read from a Brinell
+/// number: a hard skin does not show in it.
+std::optional<SplineSteel> hardness_class(double brinell) {
+  if (brinell >= 302.0) return SplineSteel::brinell_302_351;
+  if (brinell >= 230.0) return SplineSteel::brinell_230_260;
+  if (brinell >= 160.0) return SplineSteel::brinell_160_200;
+  return std::nullopt;
+}
+
+struct FlankLimit {
+  Stated<Stress> allowed;
+  std::vector<Source> basis;
+};
+
+/// What the flanks may bear without wearing out: as the case states it, else by their hardness.
+FlankLimit flank_limit(const Case& value, const ResolvedSteel& steel) {
+  if (value.limits.flank_pressure) {
+    return {*value.limits.flank_pressure, {{"flank pressure as the case states it", Standing::given}}};
+  }
+  const auto hardness = steel.hardness ? hardness_class(*steel.hardness) : std::nullopt;
+  if (!hardness) return {};
+  const Datum<SplineLimits> limits = spline_limits(*hardness);
+  return {limits.value().flank_pressure, {limits.source()}};
+}
+
+/// Turns over the wanted life wear the flanks of every seat that slips.
+double wear_factor(const Case& value, const MeanLoad& mean) {
+  if (!value.limits.wanted_life) return 1.0;
+  const double turns = without_radian(mean.speed) * *value.limits.wanted_life / (2.0 * pi);
+  return wear_life_factor(turns).value;
+}
+
+void check_flanks(const Case& value, const Stub& stub, const MeanLoad& mean, Findings& findings) {
+  std::vector<std::string> missing = mean.missing;
+  const FlankLimit limit = flank_limit(value, stub.steel);
+  for (auto& path : unstated({{value.driveline.seat.has_value(), "driveline.seat"},
+                              {limit.allowed.has_value(), "tractor.pto.stub_steel.hardness"}})) {
+    missing.push_back(std::move(path));
+  }
+  if (!stub_known(Check::flank_pressure, stub, missing, findings)) return;
+  const bool clamped = *value.driveline.seat == YokeSeat::clamped;
+  const SplineSeat seat = clamped ? SplineSeat::fixed : SplineSeat::flexible;
+  SplineFactors factors;
+  if (!clamped) factors.wear = wear_factor(value, mean);
+  const Stress pressure = spline_stress(*stub.spline, *mean.torque, factors, seat).flank_pressure;
+  LimitBand band{amount_of(*limit.allowed), amount_of(std::max(*limit.allowed, *stub.steel.yield)), LimitSense::at_most,
+                 limit.basis};
+  Finding finding =
+      compare(Check::flank_pressure, amount_of(pressure), band, clamped ? "stub.flanks_clamped" : "stub.flanks_loose");
+  finding.facts = {fact("mean", *mean.torque)};
+  add_stub_facts(finding, stub);
+  if (finding.status != Status::ok) finding.advice = {clamped ? "stub.flanks_longer" : "stub.flanks_clamp"};
+  findings.add(std::move(finding));
+}
+
 /// The least torque at which any part reaches the limit of its finding: what a device may let through.
 void name_weakest(Assessment& strength) {
   const auto is_capacity = [](const Fact& f) { return std::string_view(f.name) == "capacity"; };
@@ -205,6 +260,7 @@ void check_strength(const Case& value, const DrivelineOverRange& range, Findings
   Findings gathered(strength);
   check_root_and_teeth(value, stub, peak, mean, gathered);
   check_root_at_angle(value, stub, peak, driven_front_angle(range), gathered);
+  check_flanks(value, stub, mean, gathered);
   check_tube(value, peak, mean, gathered);
   check_joint_rating(value, peak, gathered);
   name_weakest(strength);

@@ -116,6 +116,17 @@ constexpr std::array phrases = {
            "Carry the power at 1000 r/min: the mean torque falls from {mean} to {mean_at_1000}, and every peak "
            "in proportion. It needs a tractor gear, a stub, a yoke and an implement for 1000."},
     Phrase{"stub.larger_type", "Use a larger PTO type or a stub of stronger steel, by the tractor's manual."},
+    Phrase{"stub.flanks_loose",
+           "Mean torque {mean} on {engaged} of engaged spline, all teeth carrying. The yoke sits with "
+           "clearance, so that it rocks on the flanks in every turn: the whole pressure counts, over "
+           "the turns of the wanted life. Beyond the first limit they wear, beyond yield they crush."},
+    Phrase{"stub.flanks_clamped",
+           "Mean torque {mean} on {engaged} of engaged spline, all teeth carrying. The yoke is clamped "
+           "and does not rock: a ninth of the nominal pressure counts."},
+    Phrase{"stub.flanks_clamp",
+           "Use a yoke that clamps on the stub, keep the spline greased, and look at flanks and hub for "
+           "wear at every coupling, engine off and key removed."},
+    Phrase{"stub.flanks_longer", "Use a yoke with a longer hub or a larger PTO type."},
     Phrase{"tube.unstated",
            "Sizes and steel of the telescoping member or what sets the peak torque are not all stated."},
     Phrase{"tube.torsion", "Peak torque {torque} ({origin}). The limit shown is reached at {capacity}."},
