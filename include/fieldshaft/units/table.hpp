@@ -121,10 +121,16 @@ inline constexpr auto unit_spellings = std::array{
     spell("L/kWh", unit::litre_per_kilowatt_hour),
     spell("gal/(hp.h)", unit::gallon_per_horsepower_hour),
     spell("kN/m", unit::kilonewton_per_metre),
+    spell("N/mm", unit::newton_per_millimetre),
+    spell("lbf/in", unit::pound_force_per_inch),
     spell("K", unit::kelvin),
     spell("J/(kg.K)", unit::joule_per_kilogram_kelvin),
     spell("1/m", unit::per_metre),
     spell("1/in", unit::per_inch),
+    spell("m^4", unit::metre_to_the_fourth),
+    spell("mm^4", unit::millimetre_to_the_fourth),
+    spell("cm^4", unit::centimetre_to_the_fourth),
+    spell("in^4", unit::inch_to_the_fourth),
 };
 } // namespace detail
 
@@ -192,6 +198,8 @@ constexpr PrintUnit print_unit(Kind kind, UnitStyle style, double si) noexcept {
   case Kind::temperature_difference: return print_as(unit::kelvin, 0);
   case Kind::heat_capacity: return print_as(unit::joule_per_kilogram_kelvin, 0);
   case Kind::diametral_pitch: return print_as(unit::per_inch, 2);
+  case Kind::second_moment_of_area:
+    return us ? print_as(unit::inch_to_the_fourth, 4) : print_as(unit::millimetre_to_the_fourth, 0);
   }
   return {"", 1.0, 3};
 }

@@ -101,8 +101,14 @@ inline constexpr Unit<VolumePerEnergy> cubic_metre_per_joule{"m³/J", 1.0};
 inline constexpr Unit<VolumePerEnergy> litre_per_kilowatt_hour{"L/(kW·h)", 1e-3 / (1000.0 * hour_s)};
 inline constexpr Unit<VolumePerEnergy> gallon_per_horsepower_hour{"gal/(hp·h)", us_gallon_m3 / (horsepower_w * hour_s)};
 inline constexpr Unit<ForcePerLength> kilonewton_per_metre{"kN/m", 1000.0};
+inline constexpr Unit<ForcePerLength> newton_per_millimetre{"N/mm", 1000.0};
+inline constexpr Unit<ForcePerLength> pound_force_per_inch{"lbf/in", pound_force_n / inch_m};
 inline constexpr Unit<TemperatureDifference> kelvin{"K", 1.0};
 inline constexpr Unit<HeatCapacity> joule_per_kilogram_kelvin{"J/(kg·K)", 1.0};
+inline constexpr Unit<SecondMomentOfArea> metre_to_the_fourth{"m⁴", 1.0};
+inline constexpr Unit<SecondMomentOfArea> millimetre_to_the_fourth{"mm⁴", 1e-12};
+inline constexpr Unit<SecondMomentOfArea> centimetre_to_the_fourth{"cm⁴", 1e-8};
+inline constexpr Unit<SecondMomentOfArea> inch_to_the_fourth{"in⁴", inch_m* inch_m* inch_m* inch_m};
 inline constexpr Unit<DiametralPitch> per_metre{"1/m", 1.0};
 inline constexpr Unit<DiametralPitch> per_inch{"1/in", 1.0 / inch_m};
 } // namespace unit
@@ -162,6 +168,7 @@ constexpr MassRate tonnes_per_hour(double n) noexcept { return of(n, unit::tonne
 constexpr PowerPerWidth kilowatts_per_metre(double n) noexcept { return of(n, unit::kilowatt_per_metre); }
 constexpr EnergyPerMass kilowatt_hours_per_tonne(double n) noexcept { return of(n, unit::kilowatt_hour_per_tonne); }
 constexpr VolumePerEnergy litres_per_kilowatt_hour(double n) noexcept { return of(n, unit::litre_per_kilowatt_hour); }
+constexpr ForcePerLength newtons_per_millimetre(double n) noexcept { return of(n, unit::newton_per_millimetre); }
 constexpr TemperatureDifference kelvins(double n) noexcept { return of(n, unit::kelvin); }
 constexpr HeatCapacity joules_per_kilogram_kelvin(double n) noexcept { return of(n, unit::joule_per_kilogram_kelvin); }
 /// Teeth per inch of pitch diameter: a 16/32 spline has per_inch(16).
