@@ -1,0 +1,265 @@
+// Each check of an assessment in each of its statuses, by changing one entry of a case that passes.
+
+#include <fieldshaft/fieldshaft.hpp>
+
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <fstream>
+#include <limits>
+#include <sstream>
+
+using namespace fieldshaft;
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+Json good_document() {
+  std::ifstream file(FIELDSHAFT_SOURCE_DIR "/docs/examples/cases/trailed-cutter-that-fits.json");
+  REQUIRE(file.good());
+  return Json::parse(file);
+}
+
+Assessment assessed(const Json& document) { return assess(read_case(document.dump())); }
+
+/// The assessment of the good case with one entry changed; a null value erases the entry.
+Assessment with(const char* pointer, Json value) {
+  Json document = good_document();
+  const Json::json_pointer at(pointer);
+  if (value.is_null()) {
+    document[at.parent_pointer()].erase(at.back());
+  } else {
+    document[at] = std::move(value);
+  }
+  return assessed(document);
+}
+
+Status status_of(const Assessment& assessment, Check check) {
+  const Finding* finding = assessment.find(check);
+  REQUIRE_MESSAGE(finding != nullptr, check_id(check) << " was not examined");
+  return finding->status;
+}
+
+std::string reason_of(const Assessment& assessment, Check check) {
+  const Finding* finding = assessment.find(check);
+  REQUIRE_MESSAGE(finding != nullptr, check_id(check) << " was not examined");
+  return finding->reason;
+}
+
+} // namespace
+
+TEST_CASE("the good case passes, says on what it rests, and names what was not examined") {
+  const Assessment assessment = assessed(good_document());
+  CHECK(assessment.verdict() == Status::ok);
+  CHECK(assessment.rests_on_memory());
+  CHECK(assessment.count(Status::ok) == assessment.findings.size());
+  REQUIRE(!assessment.not_examined.empty());
+  const std::string report = to_text(assessment);
+  CHECK(report.find("OK: no objection in") == 0);
+  CHECK(report.find("fits") == std::string::npos);
+  CHECK(report.find("from memory, verify") != std::string::npos);
+  CHECK(report.find("remove the key") != std::string::npos);
+}
+
+TEST_CASE("an assessment of nothing is not known, never ok") {
+  const Assessment assessment = assess(Case{});
+  CHECK(assessment.verdict() == Status::not_known);
+  CHECK(assessment.count(Status::ok) == 0);
+  CHECK(assessment.count(Status::caution) == 0);
+  CHECK(Assessment{}.verdict() == Status::not_known);
+}
+
+TEST_CASE("speed") {
+  Json document = good_document();
+  document["tractor"]["pto"]["gears"].push_back(
+      {{"name", "1000"}, {"pto_speed", "1000 rpm"}, {"engine_speed", "2100 rpm"}});
+  document["tractor"]["pto"]["selected"] = "1000";
+  document["tractor"]["pto"]["arrangement"] = "lever only";
+  const Assessment fast = assessed(document);
+  CHECK(status_of(fast, Check::pto_speed) == Status::stop);
+  CHECK(reason_of(fast, Check::pto_speed) == "speed.too_fast_rotor");
+  CHECK(status_of(fast, Check::stub_and_lever) == Status::stop);
+  CHECK(status_of(fast, Check::tip_speed) == Status::stop);
+  CHECK(status_of(fast, Check::overspeed_at_high_idle) == Status::stop);
+
+  document["implement"]["input_speed"] = "1000 rpm";
+  const Assessment lever = assessed(document);
+  CHECK(status_of(lever, Check::pto_speed) == Status::ok);
+  CHECK(status_of(lever, Check::stub_and_lever) == Status::caution); // six splines at 1000
+
+  document["tractor"]["pto"]["selected"] = "540";
+  const Assessment slow = assessed(document);
+  CHECK(reason_of(slow, Check::pto_speed) == "speed.too_slow");
+  CHECK(status_of(slow, Check::pto_speed) == Status::stop);
+
+  CHECK(status_of(with("/implement/input_speed", nullptr), Check::pto_speed) == Status::not_known);
+  CHECK(status_of(with("/implement/input_speed", "545 rpm"), Check::pto_speed) == Status::ok);
+  CHECK(status_of(with("/implement/input_speed", "560 rpm"), Check::pto_speed) == Status::stop);
+}
+
+TEST_CASE("fit of the spline") {
+  CHECK(status_of(with("/driveline/tractor_yoke", {{"type", 2}}), Check::spline_fit) == Status::stop);
+  const Json measured = {{"spline_count", 6}, {"diameter", "35 mm ± 1 mm"}};
+  CHECK(status_of(with("/driveline/tractor_yoke", measured), Check::spline_fit) == Status::ok);
+  const Json wrong_reading = {{"spline_count", 20}, {"diameter", "35 mm"}};
+  CHECK(status_of(with("/driveline/tractor_yoke", wrong_reading), Check::spline_fit) == Status::not_known);
+  const Json odd = {{"spline_count", 8}, {"diameter", "50 mm"}};
+  CHECK(status_of(with("/tractor/pto/stub", odd), Check::spline_fit) == Status::not_known);
+  CHECK(status_of(with("/driveline/adaptor", {{"length", "100 mm"}}), Check::adaptor) == Status::stop);
+  CHECK(status_of(with("/driveline/adaptor", nullptr), Check::adaptor) == Status::not_known);
+}
+
+TEST_CASE("power: the band of the editions, reserve, and the permitted input") {
+  CHECK(status_of(with("/implement/power_need", "55 kW"), Check::interface_power) == Status::caution);
+  CHECK(status_of(with("/implement/power_need", "61 kW"), Check::interface_power) == Status::stop);
+  CHECK(status_of(with("/tractor/power", "90 kW"), Check::tractor_power_through_interface) == Status::caution);
+  CHECK(status_of(with("/implement/power_need", "50 kW"), Check::power_reserve) == Status::caution);
+  CHECK(status_of(with("/implement/power_need", "80 kW"), Check::power_reserve) == Status::stop);
+  CHECK(status_of(with("/tractor/power_basis", nullptr), Check::power_reserve) == Status::not_known);
+  CHECK(status_of(with("/implement/permitted_power", "50 kW"), Check::permitted_power) == Status::stop);
+  // The same figure as engine power is less at the PTO.
+  Json document = good_document();
+  document["tractor"]["power"] = "43 kW";
+  CHECK(status_of(assessed(document), Check::power_reserve) == Status::caution);
+  document["tractor"]["power"] = "50 kW";
+  CHECK(status_of(assessed(document), Check::power_reserve) == Status::ok);
+  document["tractor"]["power_basis"] = "gross engine";
+  CHECK(status_of(assessed(document), Check::power_reserve) == Status::caution);
+}
+
+TEST_CASE("strength: the device's upper bound, else the larger of implement and lugged engine") {
+  CHECK(status_of(with("/overload/setting", "2000 N·m"), Check::root_torsion) == Status::stop);
+  CHECK(status_of(with("/overload/scatter", "30 %"), Check::root_torsion) == Status::caution);
+  CHECK(status_of(with("/overload/scatter", nullptr), Check::root_torsion) == Status::not_known);
+  CHECK(status_of(with("/overload", nullptr), Check::root_torsion) == Status::not_known);
+  CHECK(status_of(with("/overload/setting", "2600 N·m"), Check::joint_rating) == Status::stop);
+  CHECK(status_of(with("/driveline/joint_rating", nullptr), Check::joint_rating) == Status::not_known);
+  CHECK(status_of(with("/driveline/tube/inner_diameter", "58 mm"), Check::tube_torsion) == Status::stop);
+  CHECK(status_of(with("/tractor/pto/stub_steel", nullptr), Check::root_torsion) == Status::not_known);
+  CHECK(status_of(with("/driveline/hub_length", "9 mm"), Check::tooth_shear) == Status::not_known);
+
+  // Without a device 58 kW at rated speed lugged by 28 % bring 1254 N·m; the implement's peak is 1202 N·m.
+  const Assessment without = with("/overload", "none");
+  const Finding* root = without.find(Check::root_torsion);
+  REQUIRE(root != nullptr);
+  const auto torque = std::find_if(root->facts.begin(), root->facts.end(),
+                                   [](const Fact& f) { return std::string(f.name) == "torque"; });
+  REQUIRE(torque != root->facts.end());
+  const double expected = 58e3 * 1.28 / (540.0 * 2200.0 / 2100.0 * 2.0 * pi / 60.0);
+  CHECK(std::get<Amount>(torque->value).si == doctest::Approx(expected).epsilon(1e-12));
+  Json document = good_document();
+  document["overload"] = "none";
+  document["implement"]["peak_factor"] = 3.0;
+  const Assessment implement = assessed(document);
+  CHECK(to_text(implement).find("the implement's peak") != std::string::npos);
+  document["implement"].erase("peak_factor");
+  CHECK(status_of(assessed(document), Check::root_torsion) == Status::not_known);
+}
+
+TEST_CASE("a stub that is strong enough straight and not at an angle is shown as such") {
+  Json document = good_document();
+  document["range"]["turning"]["yaw"] = {"-75 deg", "75 deg"};
+  const Assessment assessment = assessed(document);
+  CHECK(status_of(assessment, Check::root_torsion) == Status::ok);
+  CHECK(status_of(assessment, Check::root_torsion_at_angle) == Status::stop);
+  CHECK(reason_of(assessment, Check::root_torsion_at_angle) == "stub.root_at_angle_only");
+}
+
+TEST_CASE("flanks: how the yoke sits decides, and hardness must be known") {
+  CHECK(status_of(with("/driveline/seat", "clearance"), Check::flank_pressure) == Status::caution);
+  CHECK(status_of(with("/driveline/seat", nullptr), Check::flank_pressure) == Status::not_known);
+  const Json own = {{"yield", "800 MPa"}, {"ultimate", "950 MPa"}};
+  CHECK(status_of(with("/tractor/pto/stub_steel", own), Check::flank_pressure) == Status::not_known);
+  CHECK(status_of(with("/limits/flank_pressure", "3 MPa"), Check::flank_pressure) == Status::caution);
+}
+
+TEST_CASE("life is a class, judged against the wanted life") {
+  CHECK(status_of(with("/implement/torque_swing", "60 %"), Check::fatigue_life) == Status::stop);
+  CHECK(status_of(with("/implement/torque_swing", nullptr), Check::fatigue_life) == Status::not_known);
+  CHECK(status_of(with("/limits/wanted_life", nullptr), Check::fatigue_life) == Status::ok);
+}
+
+TEST_CASE("drawbar") {
+  CHECK(status_of(with("/tractor/hitch/distance", "14 in"), Check::drawbar_distance) == Status::ok);
+  CHECK(status_of(with("/tractor/hitch/distance", "378 mm"), Check::drawbar_distance) == Status::caution);
+  CHECK(status_of(with("/tractor/hitch/distance", "250 mm"), Check::drawbar_distance) == Status::stop);
+  CHECK(status_of(with("/tractor/hitch/distance", "700 mm"), Check::drawbar_distance) == Status::caution);
+  CHECK(status_of(with("/tractor/pto/stub", {{"type", 4}}), Check::drawbar_distance) == Status::not_known);
+}
+
+TEST_CASE("joint angles and telescope") {
+  CHECK(status_of(with("/range/working/yaw", Json{"-20 deg", "35 deg"}), Check::working_angle) == Status::caution);
+  CHECK(status_of(with("/range/working/yaw", Json{"-60 deg", "60 deg"}), Check::working_angle) == Status::stop);
+  CHECK(status_of(with("/range/turning/yaw", Json{"-60 deg", "60 deg"}), Check::turning_angle) == Status::caution);
+  CHECK(status_of(with("/range/turning", nullptr), Check::turning_angle) == Status::not_known);
+  CHECK(status_of(with("/limits/working_angle", "5 deg"), Check::working_angle) == Status::stop);
+  CHECK(status_of(with("/limits/angle_difference", "0.1 deg"), Check::angle_difference) == Status::stop);
+  CHECK(status_of(with("/driveline/closed_length", "650 mm"), Check::clearance) == Status::stop);
+  CHECK(reason_of(with("/driveline/closed_length", "650 mm"), Check::clearance) == "telescope.bottoms");
+  CHECK(status_of(with("/driveline/closed_overlap", "320 mm"), Check::overlap) == Status::caution);
+  CHECK(reason_of(with("/driveline/closed_overlap", "150 mm"), Check::overlap) == "telescope.apart");
+  CHECK(status_of(with("/driveline/closed_overlap", nullptr), Check::overlap) == Status::not_known);
+}
+
+TEST_CASE("rotor") {
+  CHECK(status_of(with("/implement/rotor/highest_tip_speed", "60 m/s"), Check::tip_speed) == Status::stop);
+  const Assessment line = with("/implement/rotor/highest_tip_speed", nullptr);
+  CHECK(status_of(line, Check::tip_speed) == Status::ok);
+  CHECK(reason_of(line, Check::tip_speed) == "rotor.tip_speed_line");
+  CHECK(status_of(with("/implement/rotor", nullptr), Check::tip_speed) == Status::not_known);
+  CHECK(with("/implement/rotor", "none").find(Check::tip_speed) == nullptr);
+  CHECK(status_of(with("/tractor/engine/high_idle", "2600 rpm"), Check::overspeed_at_high_idle) == Status::caution);
+  CHECK(status_of(with("/tractor/engine/high_idle", nullptr), Check::overspeed_at_high_idle) == Status::not_known);
+}
+
+TEST_CASE("a missing or damaged guard stops, an unstated one is not known") {
+  const struct {
+    const char* pointer;
+    Check check;
+  } guards[] = {{"/tractor/pto/master_shield", Check::master_shield},
+                {"/driveline/guard", Check::driveline_guard},
+                {"/implement/input/guard", Check::input_guard}};
+  for (const auto& guard : guards) {
+    CHECK(status_of(with(guard.pointer, "absent"), guard.check) == Status::stop);
+    CHECK(status_of(with(guard.pointer, "damaged"), guard.check) == Status::stop);
+    CHECK(status_of(with(guard.pointer, nullptr), guard.check) == Status::not_known);
+  }
+}
+
+TEST_CASE("a case built in code with numbers that cannot be throws, and its twin does not") {
+  Case value = read_case(good_document().dump());
+  value.implement.power_need = Power::from_value(std::numeric_limits<double>::quiet_NaN());
+  CHECK_THROWS_AS(assess(value), InputError);
+  const AssessmentResult result = try_assess(value);
+  CHECK(!result.result);
+  CHECK(result.problem.find("power") != std::string::npos);
+  CHECK(try_assess(read_case(good_document().dump())).result);
+}
+
+TEST_CASE("the JSON report carries the findings with numbers, limits, sources and what is missing") {
+  const Json report = Json::parse(to_json(with("/driveline/guard", nullptr)));
+  CHECK(report.at("schema") == report_schema_version);
+  CHECK(report.at("verdict") == "not_known");
+  CHECK(report.at("counts").at("not_known") == 1);
+  bool seen = false;
+  for (const Json& finding : report.at("findings")) {
+    CHECK(!finding.at("text").get<std::string>().empty());
+    if (finding.at("id") != "strength.root_torsion") continue;
+    seen = true;
+    CHECK(finding.at("value").at("unit") == "Pa");
+    CHECK(finding.at("value").at("si").get<double>() < finding.at("limit").at("si").get<double>());
+    CHECK(finding.at("basis").size() >= 3);
+  }
+  CHECK(seen);
+  const Json& guard = *std::find_if(report.at("findings").begin(), report.at("findings").end(),
+                                    [](const Json& f) { return f.at("id") == "guard.driveline"; });
+  CHECK(guard.at("missing") == Json{"driveline.guard"});
+}
+
+TEST_CASE("reports in US units name no metric unit in their numbers") {
+  const std::string report = to_text(assessed(good_document()), UnitStyle::us);
+  CHECK(report.find(" N·m") == std::string::npos);
+  CHECK(report.find("lbf·ft") != std::string::npos);
+  CHECK(report.find(" hp") != std::string::npos);
+}
