@@ -197,7 +197,7 @@ TEST_CASE("joint angles and telescope") {
   CHECK(status_of(with("/limits/angle_difference", "0.1 deg"), Check::angle_difference) == Status::stop);
   CHECK(status_of(with("/driveline/closed_length", "650 mm"), Check::clearance) == Status::stop);
   CHECK(reason_of(with("/driveline/closed_length", "650 mm"), Check::clearance) == "telescope.bottoms");
-  CHECK(status_of(with("/driveline/closed_overlap", "320 mm"), Check::overlap) == Status::caution);
+  CHECK(status_of(with("/driveline/closed_overlap", "340 mm"), Check::overlap) == Status::caution);
   CHECK(reason_of(with("/driveline/closed_overlap", "150 mm"), Check::overlap) == "telescope.apart");
   CHECK(status_of(with("/driveline/closed_overlap", nullptr), Check::overlap) == Status::not_known);
 }
