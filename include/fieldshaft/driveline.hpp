@@ -5,3 +5,4 @@
 #include <fieldshaft/driveline/envelope.hpp>
 #include <fieldshaft/driveline/planar.hpp>
 #include <fieldshaft/driveline/state.hpp>
+#include <fieldshaft/driveline/tolerance.hpp>

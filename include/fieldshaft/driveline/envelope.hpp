@@ -173,6 +173,7 @@ inline Extreme<double> Enveloper::speed_variation(const DrivelineEnvelope& e) {
                                       least_length_);
   const SearchResult r = search(objective);
   const double value = at(r.at).speed_variation;
+  if (!(value < infinite)) return {infinite, infinite, infinite, 0.0, attitude(r.at), true};
   const double rounding = objective.variation_rounding(value);
   return extreme<double>(value, std::max(0.0, value - rounding), std::max(value, objective.variation(r.upper)), r.at,
                          options_.variation_gap);

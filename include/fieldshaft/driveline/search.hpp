@@ -23,7 +23,8 @@ struct Expansion {
   Jet jet;
   double third = std::numeric_limits<double>::infinity();  ///< bound of third derivatives; infinite: no expansion
   double spread = std::numeric_limits<double>::infinity(); ///< bound of |f(c + d) - f(c)| by the slope alone
-  double loose = 0.0; ///< part of the function that the expansion leaves out, by its bound
+  double loose = 0.0;  ///< part of the function that the expansion leaves out, by its bound
+  double wobble = 0.0; ///< a further part: by how much at most it changes per |d|; its value at the middle is included
 };
 
 /// share · angles <= limit.
@@ -165,7 +166,7 @@ private:
   /// Shrinks a box to the face on which its maximum lies, or drops it if that face lies within the range.
   Reduced reduce(Box& box, const Expansion& e, const Triple& half) {
     if (!std::isfinite(e.third) || e.loose > 0.0) return Reduced::no;
-    const double rest = 0.5 * e.third * size(half) * size(half) + objective_.slope_rounding();
+    const double rest = 0.5 * e.third * size(half) * size(half) + e.wobble + objective_.slope_rounding();
     const Curvatures& h = e.jet.curvature;
     const Triple cross = {std::abs(h[3]) * half[1] + std::abs(h[4]) * half[2],
                           std::abs(h[3]) * half[0] + std::abs(h[5]) * half[2],
@@ -175,7 +176,7 @@ private:
       const double spread = std::abs(h[i]) * half[i] + cross[i] + rest;
       if (e.jet.slope[i] > spread) return to_face(box, i, true);
       if (e.jet.slope[i] < -spread) return to_face(box, i, false);
-      if (h[i] > e.third * size(half) + objective_.slope_rounding()) return to_both_faces(box, i);
+      if (e.wobble == 0.0 && h[i] > e.third * size(half) + objective_.slope_rounding()) return to_both_faces(box, i);
     }
     return Reduced::no;
   }
@@ -200,8 +201,8 @@ private:
 
   double upper_bound(const Expansion& e, const Triple& at, const Triple& half) const {
     const double s = size(half);
-    const double rest = e.third * s * s * s / 6.0 + e.loose;
-    double top = std::min(quadratic_top(e.jet.slope, e.jet.curvature, half) + rest, e.spread);
+    const double rest = e.third * s * s * s / 6.0 + e.loose + e.wobble * s;
+    double top = std::min(quadratic_top(e.jet.slope, e.jet.curvature, half) + rest, e.spread + e.wobble * s);
     for (const HalfSpace& coupling : domain_.couplings) top = std::min(top, coupled_top(e, coupling, at, half) + rest);
     const double bound = e.jet.value + top;
     return bound == bound ? bound : std::numeric_limits<double>::infinity();

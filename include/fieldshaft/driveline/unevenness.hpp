@@ -28,32 +28,37 @@ public:
     Expansion e;
     const double least_front = front.cosine.value - front.ratio * size;
     const double least_rear = rear.cosine.value - rear.ratio * size;
-    if (!(least_front > 1e-3 && least_rear > 1e-3)) { // a joint near its lock: no bound here
-      e.jet.value = front.cosine.value > 0.0 && rear.cosine.value > 0.0
-                        ? unevenness(turn, inverse_length, front, rear).value
-                        : std::numeric_limits<double>::infinity();
+    if (!(least_front > near_lock && least_rear > near_lock)) {
+      const bool turns = front.cosine.value > 0.0 && rear.cosine.value > 0.0;
+      e.jet.value =
+          turns ? unevenness(turn, inverse_length, front, rear).value : std::numeric_limits<double>::infinity();
       return e;
     }
     e.jet = unevenness(turn, inverse_length, front, rear);
-    e.third = third(front.ratio, rear.ratio, least_front * least_rear);
+    const double least = least_front * least_rear;
+    e.third = third(front.ratio, rear.ratio, least);
+    // Two cosines and that of the outer shafts, each wrong by its rounding, in terms of at most 4/(c1 c2)².
+    e.jet.value += 20.0 * cosine_rounding_ / (least * least);
     return e;
   }
 
-  double rounding(double least_product = 1e-3) const noexcept { return 20.0 * cosine_rounding_ / least_product; }
-  double slope_rounding() const noexcept { return 1e-6; }
+  double slope_rounding() const noexcept { return 1e7 * cosine_rounding_; }
   double target(double best) const noexcept {
-    if (!(best >= 0.0)) best = 0.0;
-    const double wanted = variation_from(best) + gap_;
-    return std::sqrt(wanted * wanted + 4.0) - 2.0 - rounding();
+    const double wanted = variation_from(std::max(0.0, best)) + gap_;
+    // sqrt(wanted² + 4) - 2 without cancellation
+    return wanted * wanted / (std::sqrt(wanted * wanted + 4.0) + 2.0);
   }
-  /// k - 1/k that belongs to a bound, rounding included.
-  double variation(double bound) const noexcept { return variation_from(std::max(0.0, bound + rounding())); }
+  /// k - 1/k that belongs to a bound.
+  double variation(double bound) const noexcept { return variation_from(std::max(0.0, bound)) * (1.0 + 1e-14); }
   /// Of a state's k - 1/k: it is a root of squares of differences, each wrong by the cosines' rounding.
   double variation_rounding(double value) const noexcept {
     return std::isfinite(value) ? 20.0 * cosine_rounding_ * (1.0 + value) * (1.0 + value) : 0.0;
   }
 
 private:
+  /// Cosine below which no bound is attempted: about 87°, where a plain joint is about to lock.
+  static constexpr double near_lock = 0.05;
+
   Jet unevenness(const Turn& turn, const Jet& inverse_length, const CosineExpansion& front,
                  const CosineExpansion& rear) const noexcept {
     const Jet product = front.cosine * rear.cosine;
