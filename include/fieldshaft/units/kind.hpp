@@ -36,6 +36,7 @@ enum class Kind {
   temperature_difference,
   heat_capacity,
   diametral_pitch,
+  second_moment_of_area,
 };
 
 /// An article and a name for messages: "a power", "an angle".
@@ -70,6 +71,7 @@ constexpr const char* kind_name(Kind kind) noexcept {
   case Kind::temperature_difference: return "a temperature difference";
   case Kind::heat_capacity: return "a specific heat capacity";
   case Kind::diametral_pitch: return "a diametral pitch";
+  case Kind::second_moment_of_area: return "a second moment of area";
   }
   return "a quantity";
 }
@@ -104,6 +106,7 @@ template <> inline constexpr Kind kind_of<ForcePerLength> = Kind::force_per_leng
 template <> inline constexpr Kind kind_of<TemperatureDifference> = Kind::temperature_difference;
 template <> inline constexpr Kind kind_of<HeatCapacity> = Kind::heat_capacity;
 template <> inline constexpr Kind kind_of<DiametralPitch> = Kind::diametral_pitch;
+template <> inline constexpr Kind kind_of<SecondMomentOfArea> = Kind::second_moment_of_area;
 
 /// A quantity whose kind is known at run time: a number in SI units with its kind.
 struct Amount {

@@ -57,6 +57,7 @@ inline std::string normal_unit(std::string_view text) {
   std::string unit(trimmed(text));
   replace_all(unit, "²", "^2");
   replace_all(unit, "³", "^3");
+  replace_all(unit, "⁴", "^4");
   for (const char* joint : {"·", "⋅", "*", "-", " "}) replace_all(unit, joint, ".");
   while (unit.find("..") != std::string::npos) replace_all(unit, "..", ".");
   replace_all(unit, "./", "/");
