@@ -3,6 +3,9 @@
 
 #include <fieldshaft/driveline/driveline.hpp>
 #include <fieldshaft/driveline/envelope.hpp>
+#include <fieldshaft/driveline/placement.hpp>
 #include <fieldshaft/driveline/planar.hpp>
 #include <fieldshaft/driveline/state.hpp>
 #include <fieldshaft/driveline/tolerance.hpp>
+#include <fieldshaft/driveline/tube.hpp>
+#include <fieldshaft/driveline/turn.hpp>

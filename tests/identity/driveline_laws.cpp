@@ -484,3 +484,30 @@ TEST_CASE("with tolerances: no driveline within them and no attitude lies outsid
   CHECK(angle_gaps[30] < degrees(0.5).value());
   CHECK(length_gaps[30] < 5e-3);
 }
+
+TEST_CASE("turn limit: every attitude up to the allowed turn keeps the limits, and the broken one breaks them") {
+  RandomInputs random;
+  for (int i = 0; i < 40; ++i) {
+    Layout s = ordinary(random);
+    s.range.yaw = either_side(degrees(80));
+    DrivelineLimits limits;
+    limits.front_angle = degrees(random.between(25, 50));
+    limits.rear_angle = degrees(random.between(25, 50));
+    if (i % 2 == 0) limits.difference = degrees(random.between(15, 40));
+    if (i % 3 == 0) limits.longest = driveline_at(s.driveline, {s.pin, {}}).length + millimetres(60);
+    const TurnLimits turns = turn_limit(s.driveline, s.pin, s.range, limits);
+    for (const TurnLimit* turn : {&turns.left, &turns.right}) {
+      if (!turn->straight_ahead) continue;
+      AttitudeRange part = s.range;
+      part.yaw = turn == &turns.left ? AngleRange{-turn->allowed, Angle{}} : AngleRange{Angle{}, turn->allowed};
+      for (int j = 0; j < 3000; ++j) {
+        const Values v = values_at(s, any_attitude(random, part));
+        CHECK(v.front <= limits.front_angle->value());
+        CHECK(v.rear <= limits.rear_angle->value());
+        if (limits.difference) CHECK(v.difference <= limits.difference->value());
+        if (limits.longest) CHECK(v.length <= limits.longest->value());
+      }
+      CHECK(turn->broken - turn->allowed < degrees(0.1)); // a gap of 0.01° in the angles, and how fast they grow
+    }
+  }
+}

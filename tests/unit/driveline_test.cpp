@@ -146,3 +146,277 @@ TEST_CASE("impossible drivelines are refused") {
   Driveline folded = level(metres(0.5));
   CHECK_THROWS_AS(driveline_at(folded, {Position(metres(0.4), Length{}, Length{}), {}}), InputError); // centres meet
 }
+
+namespace {
+
+AttitudeRange flat(Angle turn) { return {either_side(turn), {}, {}, {}}; }
+
+Position pin_half_metre() { return pin_behind_joint(metres(0.5)); }
+
+} // namespace
+
+TEST_CASE("envelope of the drawing-board case: closed forms") {
+  const DrivelineEnvelope e = driveline_envelope(level(metres(0.5)), pin_half_metre(), flat(degrees(60)));
+  const double gap = degrees(0.01).value();
+  CHECK(e.front_angle.lower <= degrees(30));
+  CHECK(e.front_angle.upper >= degrees(30));
+  CHECK(e.rear_angle.gap.value() <= gap * 1.0001);
+  CHECK(e.longest.lower <= metres(1));
+  CHECK(e.longest.upper >= metres(1));
+  CHECK_CLOSE(e.shortest.value.value(), std::cos(pi / 6), 1e-4);
+  CHECK(e.difference.upper.value() <= gap * 1.0001); // equal angles throughout
+  CHECK(e.speed_variation->upper <= 5.01e-4);
+  for (const bool proved : {e.front_angle.proved, e.rear_angle.proved, e.difference.proved, e.longest.proved,
+                            e.shortest.proved, e.speed_variation->proved})
+    CHECK(proved);
+}
+
+TEST_CASE("a range of one attitude is that attitude") {
+  const Attitude a{degrees(20), degrees(5), degrees(-3)};
+  const AttitudeRange one{{a.yaw, a.yaw}, {a.pitch, a.pitch}, {a.roll, a.roll}, {}};
+  const DrivelineEnvelope e = driveline_envelope(level(metres(0.7)), pin_half_metre(), one);
+  const DrivelineState s = driveline_at(level(metres(0.7)), {pin_half_metre(), a});
+  CHECK(e.front_angle.value == s.front_angle);
+  CHECK(e.longest.value == s.length);
+  CHECK(e.shortest.value == s.length);
+  CHECK(e.front_angle.gap < degrees(1e-4));
+}
+
+TEST_CASE("joints past their lock: the speed variation has no bound and never passes") {
+  Driveline d = level(metres(0.9));
+  const DrivelineEnvelope e = driveline_envelope(d, pin_behind_joint(metres(0.1)), flat(degrees(120)));
+  CHECK(e.front_angle.upper > degrees(90));
+  CHECK(std::isinf(e.speed_variation->upper));
+  d.wide_angle_front = true;
+  const DrivelineEnvelope w = driveline_envelope(d, pin_behind_joint(metres(0.1)), flat(degrees(40)));
+  CHECK_CLOSE(w.speed_variation->value, joint_speed_variation(w.rear_angle.value), 1e-13);
+  d.wide_angle_rear = true;
+  CHECK(driveline_envelope(d, pin_half_metre(), flat(degrees(40))).speed_variation->upper == 0.0);
+}
+
+TEST_CASE("impossible ranges and options are refused") {
+  const Driveline d = level(metres(0.5));
+  const auto envelope = [&d](const AttitudeRange& range, const EnvelopeOptions& options = {}) {
+    return driveline_envelope(d, pin_half_metre(), range, options);
+  };
+  CHECK_THROWS_AS(envelope({{degrees(1), degrees(-1)}, {}, {}, {}}), InputError);
+  CHECK_THROWS_AS(envelope({either_side(degrees(not_a_number)), {}, {}, {}}), InputError);
+  AttitudeRange empty = flat(degrees(10));
+  empty.couplings.push_back({1.0, 0.0, 0.0, degrees(-20)});
+  CHECK_THROWS_WITH_AS(
+      envelope(empty),
+      "driveline_envelope: range = no attitude keeps all couplings; allowed: a range that is not empty", InputError);
+  EnvelopeOptions options;
+  options.angle_gap = Angle{};
+  CHECK_THROWS_AS(envelope(flat(degrees(10)), options), InputError);
+  options = {};
+  options.length_gap = metres(not_a_number);
+  CHECK_THROWS_AS(envelope(flat(degrees(10)), options), InputError);
+  options = {};
+  options.variation_gap = -1.0;
+  CHECK_THROWS_AS(envelope(flat(degrees(10)), options), InputError);
+  options = {};
+  options.budget = 0;
+  CHECK_THROWS_AS(envelope(flat(degrees(10)), options), InputError);
+  // Folded up by half a turn the joint centres meet.
+  CHECK_THROWS_AS(envelope(flat(degrees(180))), InputError);
+}
+
+TEST_CASE("distances of 14, 16 and 20 in from shaft end to pin: the joint nearer to the pin bends more") {
+  // Front joint 4 in behind the shaft end, rear joint 20 in behind the pin, 50° of turn.
+  Driveline d = level(inches(20));
+  d.front_joint = inches(4);
+  double last_front = 90.0;
+  for (const double distance : {14.0, 16.0, 20.0}) {
+    const Position pin = pin_position({inches(distance), Length{}, Length{}});
+    const DrivelineEnvelope e = driveline_envelope(d, pin, flat(degrees(50)));
+    const PlanarJointAngles expected = planar_joint_angles(inches(distance - 4), inches(20), degrees(50));
+    CHECK(e.front_angle.lower <= expected.front * (1 + 1e-12));
+    CHECK(e.front_angle.upper >= expected.front * (1 - 1e-12));
+    CHECK(e.front_angle.lower > e.rear_angle.upper);
+    CHECK(in(e.front_angle.value, unit::degree) < last_front); // a longer drawbar eases the front joint
+    last_front = in(e.front_angle.value, unit::degree);
+  }
+  CHECK_CLOSE(equal_angle_pin_distance(d).value(), inches(24).value(), 1e-15);
+}
+
+TEST_CASE("tolerances: one measurement in line moves the length by itself and is named") {
+  DrivelineTolerance t;
+  t.pin_distance = millimetres(10);
+  t.input_left = millimetres(1);
+  const TolerantEnvelope e = driveline_envelope(level(metres(0.5)), pin_half_metre(), t, flat(degrees(40)));
+  CHECK(e.longest.measurement == Measurement::pin_distance);
+  CHECK_CLOSE(e.longest.amount.value(), 0.01, 1e-9);
+  CHECK(e.envelope.longest.value >= metres(1.01) * (1 - 1e-12));
+  CHECK(e.envelope.longest.upper <= metres(1.0113));
+  CHECK(e.envelope.shortest.lower <= metres(std::cos(degrees(20).value()) - 0.009));
+  t.pin_distance = millimetres(-1);
+  CHECK_THROWS_AS(driveline_envelope(level(metres(0.5)), pin_half_metre(), t, flat(degrees(40))), InputError);
+  t.pin_distance = millimetres(990);
+  CHECK_THROWS_AS(driveline_envelope(level(metres(0.5)), pin_half_metre(), t, flat(degrees(40))), InputError);
+  t = {};
+  t.input_direction = degrees(60);
+  CHECK_THROWS_AS(driveline_envelope(level(metres(0.5)), pin_half_metre(), t, flat(degrees(40))), InputError);
+}
+
+TEST_CASE("tube lengths: interval, smallest cut, and the conflict that leaves none") {
+  const Telescope t{millimetres(1000), {millimetres(600), {}}, {}};
+  const TubeLengths cut = tube_lengths(t, millimetres(1150), millimetres(950));
+  // Dead length 400: (1150 + 150 + 400)/2 = 850; by a third: (1150 + 2/3 400)/(5/3) = 850.
+  CHECK_CLOSE(cut.least_closed.value(), 0.85, 1e-14);
+  CHECK_CLOSE(cut.greatest_closed.value(), 0.9, 1e-14);
+  CHECK(cut.suits);
+  CHECK_CLOSE(cut.cut.value(), 0.1, 1e-12);
+  CHECK_CLOSE(cut.overlap_at_longest.value(), 0.25, 1e-12);
+  CHECK_CLOSE(cut.clearance_at_shortest.value(), 0.05, 1e-12);
+  const TubeLengths none = tube_lengths(t, millimetres(1250), millimetres(1100));
+  CHECK(none.cut == Length{});
+  CHECK(none.suits);
+  CHECK_CLOSE(none.overlap_at_longest.value(), 0.35, 1e-12);
+  const TubeLengths conflict = tube_lengths(t, millimetres(1500), millimetres(950));
+  CHECK_FALSE(conflict.suits);
+  CHECK(conflict.too_long > Length{});
+  // A longest position shorter by twice the shortfall opens it, by the absolute rule alone.
+  TubeRules absolute;
+  absolute.overlap_share.value = 0.0;
+  const TubeLengths closed = tube_lengths(t, millimetres(1500), millimetres(950), absolute);
+  CHECK(
+      tube_lengths(t, millimetres(1500) - 2.0 * closed.too_long - millimetres(1e-6), millimetres(950), absolute).suits);
+  const TubeLengths short_tubes = tube_lengths(t, millimetres(1600), millimetres(1500));
+  CHECK_FALSE(short_tubes.suits);
+  CHECK(short_tubes.missing_tube > Length{});
+  CHECK_THROWS_AS(tube_lengths(t, millimetres(900), millimetres(950)), InputError);
+  CHECK_THROWS_AS(tube_lengths(t, millimetres(not_a_number), millimetres(950)), InputError);
+  CHECK_THROWS_AS(tube_lengths(t, millimetres(950), millimetres(0)), InputError);
+  TubeRules bad;
+  bad.overlap_share.value = 1.0;
+  CHECK_THROWS_AS(tube_lengths(t, millimetres(950), millimetres(950), bad), InputError);
+  bad = {};
+  bad.clearance.value = millimetres(-1);
+  CHECK_THROWS_AS(tube_lengths(t, millimetres(950), millimetres(950), bad), InputError);
+  bad = {};
+  bad.minimum_overlap.value = millimetres(not_a_number);
+  CHECK_THROWS_AS(tube_lengths(t, millimetres(950), millimetres(950), bad), InputError);
+  Telescope three = t;
+  three.second_slide = Slide{millimetres(300), {}};
+  CHECK_THROWS_AS(tube_lengths(three, millimetres(1150), millimetres(950)), InputError);
+}
+
+TEST_CASE("a cut list is given only where two lengths measured by hand agree with the model") {
+  const Driveline d = level(metres(0.5));
+  const Telescope t{millimetres(900), {millimetres(600), {}}, {}};
+  const DrivelineEnvelope e = driveline_envelope(d, pin_half_metre(), flat(degrees(60)));
+  const auto measured = [&](Angle turn, Length length) {
+    return check_length(d, {pin_half_metre(), {turn, {}, {}}}, length, millimetres(5), millimetres(5));
+  };
+  const LengthCheck straight = measured(Angle{}, millimetres(1008));
+  const LengthCheck turned = measured(degrees(60), millimetres(866));
+  CHECK(straight.agrees);
+  CHECK(turned.agrees);
+  const auto good = checked_tube_lengths(t, e.longest, e.shortest, {straight, turned});
+  CHECK(good.valid());
+  CHECK(good.value.tubes.suits);
+  CHECK(good.value.tubes.cut > millimetres(83.9)); // 900 - (866.0 - 50)
+  CHECK(good.value.tubes.cut < millimetres(84.1));
+  CHECK(math::abs(good.value.shortest_at.yaw) == degrees(60));
+  CHECK(checked_tube_lengths(t, e.longest, e.shortest, {straight}).outside == outside_unchecked_lengths);
+  const auto bad = checked_tube_lengths(t, e.longest, e.shortest, {straight, measured(degrees(60), millimetres(890))});
+  CHECK(bad.outside == outside_measured_lengths);
+  CHECK_THROWS_AS(measured(Angle{}, Length{}), InputError);
+  CHECK_THROWS_AS(check_length(d, {pin_half_metre(), {}}, metres(1), metres(-1), Length{}), InputError);
+  CHECK_THROWS_AS(check_length(d, {pin_half_metre(), {}}, metres(1), Length{}, metres(not_a_number)), InputError);
+}
+
+TEST_CASE("turn limit: half of the turn goes to each joint, and to each side alike") {
+  const Driveline d = level(metres(0.5));
+  DrivelineLimits limits;
+  limits.front_angle = degrees(35);
+  limits.rear_angle = degrees(35);
+  const TurnLimits turn = turn_limit(d, pin_half_metre(), flat(degrees(90)), limits);
+  for (const TurnLimit& side : {turn.left, turn.right}) {
+    CHECK(side.straight_ahead);
+    CHECK(side.allowed <= degrees(70));
+    CHECK(side.allowed >= degrees(69.97));
+    CHECK(side.broken >= side.allowed);
+    CHECK(side.broken <= degrees(70.01));
+    CHECK((side.kind == LimitKind::front_angle || side.kind == LimitKind::rear_angle));
+  }
+  CHECK(turn.left.at.yaw < Angle{});
+  CHECK(turn.right.at.yaw > Angle{});
+  limits = {};
+  limits.shortest = millimetres(900); // cos(turn/2) = 0.9
+  CHECK_CLOSE(turn_limit(d, pin_half_metre(), flat(degrees(90)), limits).left.allowed.value(), 2 * std::acos(0.9),
+              1e-3);
+  limits.shortest = millimetres(1100);
+  const TurnLimits never = turn_limit(d, pin_half_metre(), flat(degrees(90)), limits);
+  CHECK_FALSE(never.left.straight_ahead);
+  CHECK(never.left.kind == LimitKind::shortest);
+  limits = {};
+  limits.longest = metres(2);
+  const TurnLimits always = turn_limit(d, pin_half_metre(), flat(degrees(90)), limits);
+  CHECK(always.right.allowed == degrees(90));
+  CHECK(always.right.kind == LimitKind::none);
+  CHECK_THROWS_AS(turn_limit(d, pin_half_metre(), flat(degrees(90)), {}), InputError);
+  limits.front_angle = degrees(-1);
+  CHECK_THROWS_AS(turn_limit(d, pin_half_metre(), flat(degrees(90)), limits), InputError);
+  limits.front_angle = degrees(30);
+  CHECK_THROWS_AS(turn_limit(d, pin_half_metre(), {{degrees(10), degrees(20)}, {}, {}, {}}, limits), InputError);
+}
+
+TEST_CASE("turn limit over pitch: a curve whose points are proved one by one") {
+  Driveline d = level(metres(0.6));
+  d.input = Position(metres(-0.7), Length{}, metres(0.2));
+  DrivelineLimits limits;
+  limits.front_angle = degrees(30);
+  AttitudeRange range = flat(degrees(90));
+  range.pitch = {degrees(-10), degrees(10)};
+  range.roll = either_side(degrees(4));
+  const auto curve = turn_limit_over_pitch(d, pin_half_metre(), range, limits, 5);
+  REQUIRE(curve.size() == 5);
+  CHECK(curve.front().pitch == degrees(-10));
+  CHECK(curve.back().pitch == degrees(10));
+  const Angle whole = turn_limit(d, pin_half_metre(), range, limits).left.allowed;
+  for (const TurnLimitAtPitch& point : curve) CHECK(whole <= point.limits.left.allowed + degrees(0.05));
+  CHECK_THROWS_AS(turn_limit_over_pitch(d, pin_half_metre(), range, limits, 1), InputError);
+}
+
+TEST_CASE("placement: the pin midway in one plane, and the search finds it too") {
+  const Driveline d = level(metres(0.45));
+  CHECK_CLOSE(equal_angle_pin_distance(d).value(), 0.55, 1e-14);
+  CHECK_CLOSE(equal_angle_rear_joint(d, {metres(0.55), Length{}, Length{}}).value(), 0.45, 1e-14);
+  const DrawbarHitch hitch{inches(14), Length{}, Length{}};
+  for (const PlacementGoal goal : {PlacementGoal::least_worst_angle, PlacementGoal::least_angle_difference}) {
+    const Placement best =
+        best_placement(d, hitch, flat(degrees(50)), PlacementParameter::pin_distance, metres(0.3), metres(0.7), goal);
+    if (goal == PlacementGoal::least_angle_difference) {
+      CHECK_CLOSE(best.place.value(), 0.55, 2e-3);
+      CHECK(best.worst < degrees(0.05));
+    } else {
+      CHECK(best.worst <= degrees(25.02)); // 25° at each joint is the least that two joints can share
+    }
+  }
+  const Placement hole = best_placement(d, hitch, flat(degrees(50)), PlacementParameter::pin_distance,
+                                        {inches(14), inches(16), inches(20)}, PlacementGoal::least_worst_angle);
+  CHECK(hole.place == inches(20));
+  const Placement height =
+      best_placement(d, {metres(0.55), Length{}, metres(0.2)}, flat(degrees(50)), PlacementParameter::input_up,
+                     metres(-0.2), metres(0.6), PlacementGoal::least_worst_angle);
+  CHECK_CLOSE(height.place.value(), 0.2, 0.02); // level with the PTO again
+  const Placement behind =
+      best_placement(d, {metres(0.55), Length{}, Length{}}, flat(degrees(50)), PlacementParameter::input_behind,
+                     metres(0.3), metres(0.9), PlacementGoal::least_angle_difference);
+  CHECK_CLOSE(behind.place.value(), 0.55, 2e-3);
+  const Placement drop = placement(d, hitch, flat(degrees(50)), PlacementParameter::pin_drop, metres(0.1),
+                                   PlacementGoal::least_worst_angle);
+  CHECK(drop.place == metres(0.1));
+  CHECK_THROWS_AS(best_placement(d, hitch, flat(degrees(50)), PlacementParameter::pin_distance, {},
+                                 PlacementGoal::least_worst_angle),
+                  InputError);
+  CHECK_THROWS_AS(best_placement(d, hitch, flat(degrees(50)), PlacementParameter::pin_distance, metres(0.7),
+                                 metres(0.3), PlacementGoal::least_worst_angle),
+                  InputError);
+  Driveline ahead = d;
+  ahead.input = Position(metres(0.5), Length{}, Length{});
+  CHECK_THROWS_AS(equal_angle_pin_distance(ahead), InputError);
+  CHECK_THROWS_AS(equal_angle_rear_joint(d, {metres(0.05), Length{}, Length{}}), InputError);
+}

@@ -94,7 +94,7 @@ private:
     const SquareObjective objective(shafts_, -1.0, inner(options_.length_gap.value()));
     const SearchResult r = search(objective);
     const double value = at(r.at).length.value();
-    check::positive(value, {"driveline_envelope", "joint centre distance", "m"});
+    check::at_least(value, 1e-6, {"driveline_envelope", "joint centre distance", "m"}); // nearer, angles mean nothing
     return extreme<Length>(value, std::min(value, objective.length(r.upper)), value + length_rounding(value), r.at,
                            options_.length_gap.value());
   }
