@@ -109,26 +109,29 @@ public:
   ///   enclosed_area  A_m  inside the middle line [m2], above 0, no more than walls of this length can enclose
   ///   walls          at least one; width and thickness above 0
   UnevenProfileSection(Area enclosed_area, const std::vector<Wall>& walls)
-      : Section(checked_modulus(enclosed_area, walls),
-                text::profile_torsion_modulus(enclosed_area, detail::thinnest(walls)),
-                text::profile_torsion_constant(
-                    enclosed_area,
-                    detail::wall_sum(walls, [](const Wall& w) { return static_cast<double>(w.width / w.thickness); })),
-                detail::wall_sum(walls, [](const Wall& w) { return Area(w.width * w.thickness); })),
-        enclosed_area_(enclosed_area) {}
+      : UnevenProfileSection(walls, checked(enclosed_area, walls)) {}
 
   constexpr Area enclosed_area() const noexcept { return enclosed_area_; }
 
 private:
-  static Volume checked_modulus(Area enclosed_area, const std::vector<Wall>& walls) {
+  // The walls are checked before anything is worked out from them.
+  static Area checked(Area enclosed_area, const std::vector<Wall>& walls) {
     constexpr const char* function = "UnevenProfileSection";
     detail::check_walls(walls, function);
     const Length perimeter = detail::wall_sum(walls, [](const Wall& w) { return w.width; });
     check::positive(enclosed_area.value(), {function, "enclosed_area", "m²"});
     check::within(enclosed_area.value(), 0.0, (perimeter * perimeter / (4.0 * pi)).value() * (1.0 + 1e-9),
                   {function, "enclosed_area", "m²"});
-    return text::profile_torsion_modulus(enclosed_area, detail::thinnest(walls));
+    return enclosed_area;
   }
+  UnevenProfileSection(const std::vector<Wall>& walls, Area enclosed_area)
+      : Section(text::profile_torsion_modulus(enclosed_area, detail::thinnest(walls)),
+                text::profile_torsion_modulus(enclosed_area, detail::thinnest(walls)),
+                text::profile_torsion_constant(
+                    enclosed_area,
+                    detail::wall_sum(walls, [](const Wall& w) { return static_cast<double>(w.width / w.thickness); })),
+                detail::wall_sum(walls, [](const Wall& w) { return Area(w.width * w.thickness); })),
+        enclosed_area_(enclosed_area) {}
 
   Area enclosed_area_;
 };

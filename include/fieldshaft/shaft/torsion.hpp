@@ -27,7 +27,7 @@ constexpr auto torque_for_twist(P twist_rate, G shear_modulus, J constant) noexc
 /// t = T / W, W the torsion modulus: pi d^3/16 solid, pi (D^4 - d^4)/(16 D) tube, 2 A_m t thin closed profile
 ///   section  any of the shapes
 ///   torque   T  [N·m], at least 0
-/// Elastic, away from notches: see stress_concentration.hpp for what raises it. Source: Gere, Mechanics of Materials,
+/// Elastic, away from notches: see concentration.hpp for what raises it. Source: Gere, Mechanics of Materials,
 /// ch. 3 (round); Hibbeler, section 5.7 (profiles).
 /// Example: 250 lbf·ft on 1.5 in solid: 4527.07 psi.
 constexpr Stress torsion_stress(const Section& section, Torque torque) {

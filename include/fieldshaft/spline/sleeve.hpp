@@ -17,7 +17,7 @@ struct SleeveStress {
 };
 
 namespace detail {
-/// Dudley's 1.656e-6 psi per (r/min)^2 in^2, in SI: of a steel ring, (3 + v) rho/16 with v 0.3 and 7816 kg/m3.
+/// Dudley's 1.656e-6 psi per (r/min)^2 in^2, in SI: of a steel ring, (3 + v) rho/16 with v 0.3 and 7825 kg/m3.
 inline constexpr double sleeve_spin =
     1.656e-6 * unit::psi.factor / (unit::rpm.factor * unit::rpm.factor * unit::inch_m * unit::inch_m);
 } // namespace detail
@@ -43,7 +43,7 @@ template <class T, class L> constexpr auto sleeve_tooth_bend(T torque, L diamete
 ///   factors         Ka, Km, Kf
 ///   tooth_form      Y     Lewis factor of the hub's teeth, above 0; 1.5 for 30°
 /// Steel. A straight-sided spline spreads its hub by the angle of its parallel flanks to the radius; Dudley has no case
-/// for it. Source: Dudley as restated in Machinery's Handbook, Eqs. 6-9 (from memory); S2 is within 0.1 % of the hoop
+/// for it. Source: Dudley as restated in Machinery's Handbook, Eqs. 6-9 (from memory); S2 is 0.3 % below the hoop
 /// stress of a steel ring (computed). Example: 21 teeth, 16/32, 2 in, 5000 lbf·in, hub 2.0 in, 1000 r/min, Ka 1.2, Kf
 /// 0.5: 1160.79, 7.309, 3869.99 and together 12 088.5 psi.
 inline SleeveStress sleeve_stress(const Spline& spline, Torque torque, Length outer_diameter, AngularSpeed speed = {},
