@@ -15,7 +15,7 @@ inline namespace v0 {
 /// How the surface was finished.
 enum class SurfaceFinish { ground, machined, hot_rolled, forged };
 
-/// How a part is loaded, for the factor that F5.1 of Shigley's method calls k_c.
+/// How a part is loaded, for the factor that Shigley calls k_c.
 enum class LoadKind {
   bending, ///< also bending with torsion, judged by the distortion-energy stress
   axial,
