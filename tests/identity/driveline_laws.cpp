@@ -44,6 +44,10 @@ Layout odd(RandomInputs& random) {
       Position(metres(random.between(-2.0, 0.2)), metres(random.between(-0.5, 0.5)), metres(random.between(-0.5, 0.8)));
   s.driveline.input_direction = Direction::ahead(degrees(random.between(-40, 40)), degrees(random.between(-40, 40)));
   s.driveline.yoke_phase = degrees(random.whole(0, 1) == 0 ? 0.0 : random.between(-90, 90));
+  if (random.whole(0, 1) == 0) { // a branch whose driving shaft points anywhere rearwards
+    s.driveline.output = Position(metres(random.between(-0.2, 0.2)), metres(random.between(-0.3, 0.3)), Length{});
+    s.driveline.output_direction = Direction(-1.0, random.between(-0.5, 0.5), random.between(-0.5, 0.5));
+  }
   s.pin =
       Position(metres(-random.between(0.1, 1.0)), metres(random.between(-0.3, 0.3)), metres(random.between(-0.6, 0.3)));
   const auto interval = [&random](double most) {

@@ -24,13 +24,17 @@ struct Telescope {
 
 /// A driveline between the tractor's PTO shaft and the power input connection of an implement.
 ///
-/// The joint centres are those of the driveline as coupled and locked. A clutch, coupler or adaptor moves them.
+/// The joint centres are those of the driveline as coupled and locked. A clutch, coupler or adaptor moves them. A
+/// branch, such as that from a splitter gearbox to a folding wing, is a driveline too: its driving shaft is stated in
+/// the frame of the frame part that carries it, and its pose is that of the wing about its hinge.
 struct Driveline {
-  Length front_joint{};          ///< PTO shaft end to the front joint centre, rearwards along the PTO shaft
-  Length rear_joint{};           ///< end of the implement's input shaft to the rear joint centre, along that shaft
-  Position input;                ///< end of the implement's input shaft, in the implement frame
-  Direction input_direction;     ///< in which that shaft points out of the implement: forward when straight
-  Angle yoke_phase{};            ///< rear yoke of the intermediate shaft turned against its front yoke; 0: in line
+  Length front_joint{};      ///< end of the driving shaft to the front joint centre, along that shaft
+  Length rear_joint{};       ///< end of the implement's input shaft to the rear joint centre, along that shaft
+  Position input;            ///< end of the implement's input shaft, in the implement frame
+  Direction input_direction; ///< in which that shaft points out of the implement: forward when straight
+  Angle yoke_phase{};        ///< rear yoke of the intermediate shaft turned against its front yoke; 0: in line
+  Position output;           ///< end of the driving shaft; the tractor's PTO shaft ends at the origin ...
+  Direction output_direction = Direction::from_unit({-1.0, 0.0, 0.0}); ///< ... and points rearwards
   bool wide_angle_front = false; ///< a wide-angle (double) joint at the tractor; its centre is the joint centre
   bool wide_angle_rear = false;  ///< a wide-angle (double) joint at the implement
   std::optional<Telescope> telescope;
@@ -64,7 +68,7 @@ inline void driveline(const Driveline& driveline, const char* function) {
 
 /// The front joint centre in the tractor frame.
 inline Position front_joint_position(const Driveline& driveline) noexcept {
-  return Position::from_metres({-driveline.front_joint.value(), 0.0, 0.0});
+  return along(driveline.output, driveline.output_direction, driveline.front_joint);
 }
 
 /// The rear joint centre in the implement frame.
@@ -98,6 +102,8 @@ inline Length overlap_at(const Telescope& telescope, Length length) {
 
 /// The driveline as a mirror in the tractor's middle plane shows it, exactly.
 inline Driveline mirrored(Driveline driveline) noexcept {
+  driveline.output = mirrored(driveline.output);
+  driveline.output_direction = mirrored(driveline.output_direction);
   driveline.input = mirrored(driveline.input);
   driveline.input_direction = mirrored(driveline.input_direction);
   driveline.yoke_phase = -driveline.yoke_phase;

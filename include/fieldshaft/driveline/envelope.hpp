@@ -188,6 +188,8 @@ inline double leaning(const Driveline& driveline, const Position& pin, const Att
   const double signs[] = {pin.metres().y(),
                           driveline.input.metres().y(),
                           driveline.input_direction.left(),
+                          driveline.output.metres().y(),
+                          driveline.output_direction.left(),
                           (range.yaw.low + range.yaw.high).value(),
                           (range.roll.low + range.roll.high).value(),
                           driveline.yoke_phase.value(),

@@ -18,7 +18,7 @@ public:
   explicit Shafts(const Lines& lines)
       : lines_(lines), pin_arm_(lines.to_pin.norm()), joint_arm_(lines.to_joint.norm()),
         squares_(lines.to_pin.squaredNorm() + lines.to_joint.squaredNorm()), bend_(lines.to_joint.dot(lines.input)),
-        reach_(pin_arm_ + joint_arm_) {}
+        ahead_(lines.output.dot(lines.to_pin)), reach_(pin_arm_ + joint_arm_) {}
 
   const Lines& lines() const noexcept { return lines_; }
   double pin_arm() const noexcept { return pin_arm_; }     ///< front joint to pin
@@ -29,21 +29,23 @@ public:
   Jet square(const Turn& turn) const noexcept {
     return scaled(2.0, bilinear(lines_.to_pin, turn, lines_.to_joint), squares_);
   }
-  /// Joint centre distance along the PTO shaft, rearwards.
+  /// Centre line along the driving shaft.
   Jet along_first(const Turn& turn) const noexcept {
-    return scaled(-1.0, bilinear(Eigen::Vector3d::UnitX(), turn, lines_.to_joint), -lines_.to_pin.x());
+    return scaled(1.0, bilinear(lines_.output, turn, lines_.to_joint), ahead_);
   }
   /// The same along the input shaft.
   Jet along_last(const Turn& turn) const noexcept {
     return scaled(-1.0, bilinear(lines_.to_pin, turn, lines_.input), -bend_);
   }
   /// Cosine between first and last shaft.
-  Jet shafts_cosine(const Turn& turn) const noexcept { return bilinear(Eigen::Vector3d::UnitX(), turn, lines_.input); }
+  Jet shafts_cosine(const Turn& turn) const noexcept {
+    return scaled(-1.0, bilinear(lines_.output, turn, lines_.input));
+  }
   /// Volume of first shaft, centre line and last shaft.
   Jet volume(const Turn& turn) const noexcept {
-    const Eigen::Vector3d left = Eigen::Vector3d::UnitX().cross(lines_.to_pin);
+    const Eigen::Vector3d left = lines_.output.cross(lines_.to_pin);
     const Eigen::Vector3d right = lines_.to_joint.cross(lines_.input);
-    return combined(1.0, bilinear(left, turn, lines_.input), 1.0, bilinear(Eigen::Vector3d::UnitX(), turn, right));
+    return combined(-1.0, bilinear(left, turn, lines_.input), -1.0, bilinear(lines_.output, turn, right));
   }
 
   /// Least distance of the joint centres in a box, from the distance at its middle.
@@ -63,7 +65,7 @@ public:
 
 private:
   Lines lines_;
-  double pin_arm_, joint_arm_, squares_, bend_, reach_;
+  double pin_arm_, joint_arm_, squares_, bend_, ahead_, reach_;
 };
 
 /// Plus or minus the squared joint centre distance.

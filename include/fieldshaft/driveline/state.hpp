@@ -24,17 +24,19 @@ struct DrivelineState {
 
 namespace detail {
 
-/// The lines that decide everything, in metres: from the front joint to the pin in the tractor frame, from the pin to
-/// the rear joint and the input shaft's direction in the implement frame.
+/// The lines that decide everything, in metres: the driving shaft's direction and the way from the front joint to the
+/// pin in the tractor frame, the way from the pin to the rear joint and the input shaft's direction in the implement
+/// frame.
 struct Lines {
+  Eigen::Vector3d output;
   Eigen::Vector3d to_pin;
   Eigen::Vector3d to_joint;
   Eigen::Vector3d input;
 };
 
 inline Lines lines(const Driveline& driveline, const Position& pin) noexcept {
-  return {pin.metres() - front_joint_position(driveline).metres(), rear_joint_position(driveline).metres(),
-          driveline.input_direction.unit()};
+  return {driveline.output_direction.unit(), pin.metres() - front_joint_position(driveline).metres(),
+          rear_joint_position(driveline).metres(), driveline.input_direction.unit()};
 }
 
 /// Cosines of both joints and the parts of the angle between their planes, sin sin cos and sin sin sin.
@@ -82,18 +84,17 @@ inline DrivelineState state(const Driveline& driveline, const Lines& lines, cons
   const Eigen::Vector3d shaft = lines.to_pin + turn * lines.to_joint; // front to rear joint
   const Eigen::Vector3d last = -(turn * lines.input);                 // rearwards along the input shaft
   const double length = shaft.norm();
-  const double front_sine = std::sqrt(shaft.y() * shaft.y() + shaft.z() * shaft.z());
-  const Eigen::Vector3d across = shaft.cross(last);
+  const Eigen::Vector3d first_normal = lines.output.cross(shaft);
+  const Eigen::Vector3d last_normal = shaft.cross(last);
+  const double along_first = lines.output.dot(shaft);
   const double along_last = shaft.dot(last);
   DrivelineState state;
-  state.front_angle = Angle::from_value(std::atan2(front_sine, -shaft.x()));
-  state.rear_angle = Angle::from_value(std::atan2(across.norm(), along_last));
+  state.front_angle = Angle::from_value(std::atan2(first_normal.norm(), along_first));
+  state.rear_angle = Angle::from_value(std::atan2(last_normal.norm(), along_last));
   state.difference = state.front_angle - state.rear_angle;
   state.length = Length::from_value(length);
-  // Normals of the joint planes: first x shaft and shaft x last. Their products free of division:
-  const JointCosines cosines{-shaft.x() / length, along_last / length,
-                             (shaft.z() * across.y() - shaft.y() * across.z()) / (length * length),
-                             -across.x() / length};
+  const JointCosines cosines{along_first / length, along_last / length,
+                             first_normal.dot(last_normal) / (length * length), lines.output.dot(last_normal) / length};
   state.plane_angle = Angle::from_value(std::atan2(cosines.plane_sine, cosines.plane_cosine));
   state.phase = wrapped_phase((driveline.yoke_phase - state.plane_angle).value());
   state.speed_variation = speed_variation(driveline, cosines);

@@ -92,7 +92,8 @@ struct Slack {
 inline Slack slack(const Driveline& d, const DrivelineTolerance& t) noexcept {
   const double turn = t.input_direction.value();
   const double chord = 2.0 * std::sin(0.5 * turn) * (d.rear_joint + t.rear_joint).value();
-  return {{(t.front_joint + t.pin_distance).value(), t.pin_lateral.value(), t.pin_drop.value()},
+  const Eigen::Vector3d pin(t.pin_distance.value(), t.pin_lateral.value(), t.pin_drop.value());
+  return {pin + t.front_joint.value() * d.output_direction.unit().cwiseAbs(),
           {t.input_behind.value(), t.input_left.value(), t.input_up.value()},
           d.input_direction.unit(),
           t.rear_joint.value(),
@@ -181,7 +182,7 @@ public:
   LineSlope line_slope(const Eigen::Vector3d& line, const Eigen::Matrix3d& turn, double least, double /*farthest*/,
                        const Slack& slack) const noexcept {
     const Eigen::Vector3d shaft =
-        end_ == End::front ? Eigen::Vector3d(-1.0, 0.0, 0.0) : Eigen::Vector3d(-(turn * shafts_.lines().input));
+        end_ == End::front ? shafts_.lines().output : Eigen::Vector3d(-(turn * shafts_.lines().input));
     const double length = line.norm();
     const Eigen::Vector3d n = line / length;
     const Eigen::Vector3d across = shaft - shaft.dot(n) * n;
