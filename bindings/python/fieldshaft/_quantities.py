@@ -1,0 +1,382 @@
+"""The quantity layer: reads quantities and texts into SI numbers, and names the unit of every result.
+
+pint is imported only where a quantity has to be made. The registry of a result is that of the arguments, else pint's
+application registry; no registry is ever changed.
+"""
+
+from __future__ import annotations
+
+import weakref
+from collections.abc import Callable
+from typing import Any
+
+from fieldshaft import _core
+from fieldshaft._kinds import KINDS
+from fieldshaft._records import Record, Sourced, Validated, fill, show
+
+Reader = Callable[[Any, "Context", str], Any]
+Writer = Callable[[Any, Any], Any]
+
+#: Units of energy that the trade also writes for a torque.
+TORQUE_NAMES = frozenset({"foot_pound"})
+
+
+def application_registry() -> Any:
+    try:
+        import pint
+    except ImportError as error:
+        raise ImportError(
+            "fieldshaft answers with quantities and needs pint for them: pip install 'fieldshaft[units]'. "
+            "The functions of fieldshaft.si take and return plain SI numbers without it."
+        ) from error
+    return pint.get_application_registry().get()
+
+
+class Context:
+    """One call: whose arguments are read, and the registry that they belong to."""
+
+    __slots__ = ("function", "registry", "first")
+
+    def __init__(self, function: str) -> None:
+        self.function = function
+        self.registry: Any = None
+        self.first = ""
+
+    def meet(self, registry: Any, parameter: str) -> None:
+        if self.registry is None:
+            self.registry = registry
+            self.first = parameter
+        elif registry is not None and registry is not self.registry:
+            raise TypeError(
+                f"{self.function}: {parameter} and {self.first} belong to different pint registries; "
+                "make all quantities with one registry"
+            )
+
+
+class _Units:
+    """What is known of the units of one registry: factors to SI, and the units in which results are given."""
+
+    __slots__ = ("factors", "results")
+
+    def __init__(self) -> None:
+        self.factors: dict[tuple[str, Any], float] = {}
+        self.results: dict[tuple[str, str | None], tuple[float, Any]] = {}
+
+
+_known: weakref.WeakKeyDictionary[Any, _Units] = weakref.WeakKeyDictionary()
+
+
+def _units_of(registry: Any) -> _Units:
+    units = _known.get(registry)
+    if units is None:
+        units = _known[registry] = _Units()
+    return units
+
+
+def _wrong_unit(units: Any, kind: str, context: Context, parameter: str, why: str) -> TypeError:
+    table = KINDS.get(kind, {"text": "a plain number", "si": ""})
+    unit = f", in units of {table['si']}" if table["si"] else ""
+    name = str(units) or "dimensionless"
+    return TypeError(f"{context.function}: {parameter} is given in {name}; expected {table['text']}{unit}{why}")
+
+
+def _energy_by_name(registry: Any, container: Any) -> bool:
+    """Whether a unit says energy by its name (J, kWh), not force times length."""
+    energy = registry.get_dimensionality("joule")
+    power = registry.get_dimensionality("watt")
+    return any(
+        name not in TORQUE_NAMES and registry.get_dimensionality(name) in (energy, power) for name in dict(container)
+    )
+
+
+def _find_factor(value: Any, kind: str, context: Context, parameter: str) -> float:
+    registry, units = value._REGISTRY, value.units
+    table = KINDS.get(kind, {"pint": "dimensionless", "radian": [0], "advice": "an angle is no plain number"})
+    wanted = registry.Unit(table["pint"])
+    if value.dimensionality != wanted.dimensionality:
+        raise _wrong_unit(units, kind, context, parameter, "")
+    one = registry.Quantity(1.0, units)
+    if registry.Quantity(0.0, units).m_as(wanted) != 0.0:
+        raise _wrong_unit(units, kind, context, parameter, ": a difference, not a reading of a thermometer")
+    root = registry.get_root_units(units)[1]
+    turns = dict(root._units).get("radian", 0)
+    advice = f" ({table.get('advice', '')})"
+    if "radian" in table and turns not in table["radian"]:
+        raise _wrong_unit(units, kind, context, parameter, advice)
+    if kind == "torque" and turns == 0 and _energy_by_name(registry, units._units):
+        raise _wrong_unit(units, kind, context, parameter, advice)
+    return float(one.m_as(wanted))
+
+
+def _factor(value: Any, kind: str, context: Context, parameter: str) -> float:
+    registry = value._REGISTRY
+    if getattr(registry, "_active_ctx", None):  # a context may redefine units
+        return _find_factor(value, kind, context, parameter)
+    factors = _units_of(registry).factors
+    key = (kind, value._units)
+    factor = factors.get(key)
+    if factor is None:
+        factor = factors[key] = _find_factor(value, kind, context, parameter)
+    return factor
+
+
+def _scaled(magnitude: Any, factor: float) -> Any:
+    if type(magnitude) is int or type(magnitude) is float:
+        return magnitude * factor
+    if not hasattr(magnitude, "dtype") and hasattr(magnitude, "__float__"):
+        return float(magnitude) * factor  # Decimal, Fraction
+    if getattr(getattr(magnitude, "dtype", None), "kind", "f") not in "fiu":
+        return magnitude  # refused below, by its name
+    return magnitude if factor == 1.0 else magnitude * factor
+
+
+def _read_amount(kind: str) -> Reader:
+    def read(value: Any, context: Context, parameter: str) -> Any:
+        if isinstance(value, str):
+            return _core.parse(value, kind, context.function, parameter)
+        registry = getattr(value, "_REGISTRY", None)
+        if registry is not None and hasattr(value, "_magnitude"):
+            context.meet(registry, parameter)
+            return _scaled(value._magnitude, _factor(value, kind, context, parameter))
+        if hasattr(getattr(value, "dtype", None), "units"):  # a column of pint-pandas
+            return read(getattr(value, "array", value).quantity, context, parameter)
+        if isinstance(value, list | tuple) and value and any(isinstance(v, str) or hasattr(v, "_REGISTRY") for v in value):
+            import numpy as np
+
+            return np.array([read(entry, context, f"{parameter}[{i}]") for i, entry in enumerate(value)])
+        if kind in KINDS:
+            table = KINDS[kind]
+            raise TypeError(
+                f"{context.function}: {parameter} = {value!r} has no unit; expected {table['text']} such as "
+                f'"1 {table["symbol"]}" or a quantity in units of {table["si"]}'
+            )
+        return value
+
+    return read
+
+
+def _read_as_given(value: Any, context: Context, parameter: str) -> Any:
+    return value
+
+
+#: The classes of the quantity layer by name, and by the class of the SI layer to which they belong.
+_records: dict[str, type[QuantityRecord]] = {}
+
+
+def register_records(*records: type[QuantityRecord]) -> None:
+    for record in records:
+        _records[record.__name__] = record
+
+
+def _read_record(name: str) -> Reader:
+    record = _records[name]
+
+    def read(value: Any, context: Context, parameter: str) -> Any:
+        if isinstance(value, record):
+            context.meet(value._registry, parameter)
+            return value._si
+        if isinstance(value, record._si_class):
+            return value
+        raise TypeError(f"{context.function}: {parameter} = {value!r} ({type(value).__name__}); expected a {name}")
+
+    return read
+
+
+def _read_list(inner: Reader) -> Reader:
+    def read(value: Any, context: Context, parameter: str) -> Any:
+        if isinstance(value, str) or not hasattr(value, "__iter__"):
+            raise TypeError(f"{context.function}: {parameter} = {value!r}; expected a list")
+        return [inner(entry, context, f"{parameter}[{i}]") for i, entry in enumerate(value)]
+
+    return read
+
+
+def _read_one_of(names: list[str]) -> Reader:
+    records = {name: reader(name) for name in names if name in _records}
+    others = [name for name in names if name not in records]
+
+    def read(value: Any, context: Context, parameter: str) -> Any:
+        for name, inner in records.items():
+            if isinstance(value, (_records[name], _records[name]._si_class)):
+                return inner(value, context, parameter)
+        if not others:
+            raise TypeError(
+                f"{context.function}: {parameter} = {value!r} ({type(value).__name__}); expected {' or '.join(records)}"
+            )
+        if isinstance(value, str) and value[:1].isalpha():
+            return value  # an enumerator
+        return reader(others[0])(value, context, parameter)
+
+    return read
+
+
+def _split(text: str) -> tuple[str, str]:
+    head, _, inner = text.partition("[")
+    return head, inner.removesuffix("]")
+
+
+def reader(text: str) -> Reader:
+    """The function that reads a value of a described type into the SI layer."""
+    if "|" in text and not text.endswith("]"):
+        return _read_one_of(text.split("|"))
+    head, inner = _split(text.partition("@")[0])
+    if head in KINDS or head == "number":
+        return _read_amount(head)
+    if head == "list":
+        return _read_list(reader(inner))
+    if head in ("optional", "datum", "sourced"):
+        return _read_optional(reader(inner))
+    if head in _records:
+        return _read_record(head)
+    return _read_as_given
+
+
+def _read_optional(inner: Reader) -> Reader:
+    def read(value: Any, context: Context, parameter: str) -> Any:
+        if value is None:
+            return None
+        if isinstance(value, Sourced):
+            return Sourced(inner(value.value, context, parameter), value.source)
+        return inner(value, context, parameter)
+
+    return read
+
+
+def _write_amount(kind: str, trade: str | None) -> Writer:
+    key = (kind, trade)
+    name = trade or KINDS[kind]["trade"]
+    si = KINDS[kind]["pint"]
+
+    def write(value: Any, registry: Any) -> Any:
+        results = _units_of(registry).results
+        found = results.get(key)
+        if found is None:
+            unit = registry.Unit(name)
+            found = results[key] = (float(registry.Quantity(1.0, unit).m_as(si)), unit)
+        factor, unit = found
+        return registry.Quantity(value if factor == 1.0 else value / factor, unit)
+
+    return write
+
+
+def _write_as_is(value: Any, registry: Any) -> Any:
+    return value
+
+
+def writer(text: str) -> Writer:
+    """The function that turns a value of the SI layer into one of the quantity layer."""
+    if "|" in text and not text.endswith("]"):
+        options = {_records[name]._si_class: _records[name] for name in text.split("|") if name in _records}
+        return lambda value, registry: options[type(value)]._from_si(value, registry) if type(value) in options else value
+    head, inner = _split(text)
+    if head == text:
+        head, _, trade = text.partition("@")
+        if head in KINDS:
+            return _write_amount(head, trade or None)
+        if head in _records:
+            record = _records[head]
+            return lambda value, registry: record._from_si(value, registry)
+        return _write_as_is
+    one = writer(inner)
+    if head == "list":
+        return lambda value, registry: tuple(one(entry, registry) for entry in value)
+    if head in ("sourced", "datum"):
+        return lambda value, registry: None if value is None else Sourced(one(value.value, registry), value.source)
+    if head == "validated":
+        return lambda value, registry: Validated(one(value.value, registry), value.outside)
+    return lambda value, registry: None if value is None else one(value, registry)
+
+
+def needs_registry(text: str) -> bool:
+    """Whether values of a described type hold quantities."""
+    words = text.replace("[", " ").replace("]", " ").replace("|", " ").split()
+    return any(word.partition("@")[0] in KINDS or word in _records for word in words)
+
+
+class Caller:
+    """A formula of the quantity layer: its SI function with the types of its parameters and of its result."""
+
+    __slots__ = ("name", "function", "parameters", "returns", "_readers", "_writer", "_needs_registry")
+
+    def __init__(self, name: str, function: Any, parameters: tuple[tuple[str, str], ...], returns: str) -> None:
+        self.name = name
+        self.function = function
+        self.parameters = parameters
+        self.returns = returns
+        self._readers: list[tuple[str, Reader]] | None = None
+
+    def _prepare(self) -> list[tuple[str, Reader]]:
+        self._readers = [(name, reader(kind)) for name, kind in self.parameters]
+        self._writer = writer(self.returns)
+        self._needs_registry = needs_registry(self.returns)
+        return self._readers
+
+    def __call__(self, *arguments: Any) -> Any:
+        readers = self._readers or self._prepare()
+        context = Context(self.name)
+        values = [read(value, context, name) for (name, read), value in zip(readers, arguments, strict=True)]
+        result = self.function(*values)
+        if not self._needs_registry:
+            return result
+        return self._writer(result, context.registry or application_registry())
+
+
+class QuantityRecord(Record):
+    """A record whose values are quantities. `si` is the same record in plain SI numbers."""
+
+    __slots__ = ("_si", "_registry")
+    _types: tuple[str, ...] = ()
+    _si_class: type[Record] = Record
+
+    @property
+    def si(self) -> Any:
+        """The same record in plain SI numbers."""
+        return self._si
+
+    @classmethod
+    def _from_si(cls, record: Any, registry: Any) -> Any:
+        new = object.__new__(cls)
+        object.__setattr__(new, "_si", record)
+        object.__setattr__(new, "_registry", registry)
+        fill(new, [writer(kind)(value, registry) for kind, value in zip(cls._types, record._values(), strict=True)])
+        return new
+
+    def __eq__(self, other: object) -> bool:
+        return bool(self._si == other._si) if isinstance(other, type(self)) else NotImplemented
+
+    def __hash__(self) -> int:
+        return hash((type(self), self._si))
+
+    def __repr__(self) -> str:
+        inside = ", ".join(f"{n}={_repr_of(v)}" for n, v in zip(self._names(), self._values(), strict=True))
+        return f"{type(self).__name__}({inside})"
+
+
+def _repr_of(value: Any) -> str:
+    if hasattr(value, "_REGISTRY"):
+        return repr(show(value))
+    if isinstance(value, tuple):
+        return f"({', '.join(map(_repr_of, value))}{',' if len(value) == 1 else ''})"
+    return repr(value)
+
+
+def fill_quantities(record: QuantityRecord, values: tuple[Any, ...]) -> None:
+    """Sets the values of a new record: quantities as given, texts as quantities in the unit of the trade."""
+    cls = type(record)
+    context = Context(cls.__name__)
+    names = cls._names()
+    numbers = [reader(k)(v, context, n) for k, v, n in zip(cls._types, values, names, strict=True)]
+    si = cls._si_class(*numbers)
+    registry = context.registry or application_registry()
+    object.__setattr__(record, "_si", si)
+    object.__setattr__(record, "_registry", registry)
+    fill(
+        record,
+        [
+            given if hasattr(given, "_REGISTRY") else writer(kind)(value, registry)
+            for kind, given, value in zip(cls._types, values, si._values(), strict=True)
+        ],
+    )
+
+
+__all__ = ["Caller", "QuantityRecord", "fill_quantities", "register_records"]

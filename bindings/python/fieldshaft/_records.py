@@ -1,0 +1,163 @@
+"""Records: results with several values, and the objects that formulas take. They do not change once made."""
+
+from __future__ import annotations
+
+import enum
+import sys
+from collections.abc import Iterable
+from typing import Any
+
+
+def _same(a: Any, b: Any) -> bool:
+    if a is b:
+        return True
+    if hasattr(a, "shape") or hasattr(b, "shape"):
+        import numpy as np
+
+        return bool(np.array_equal(a, b))
+    if isinstance(a, tuple) and isinstance(b, tuple):
+        return len(a) == len(b) and all(map(_same, a, b))
+    return bool(a == b)
+
+
+def _plain(value: Any) -> Any:
+    if isinstance(value, Record):
+        return value.to_dict()
+    if isinstance(value, tuple):
+        return [_plain(entry) for entry in value]
+    return value.value if isinstance(value, enum.Enum) else value
+
+
+class Record:
+    """A fixed set of named values: compares by value, pickles, and does not change."""
+
+    __slots__ = ()
+
+    def __setattr__(self, name: str, value: object) -> None:
+        raise AttributeError(f"{type(self).__name__} does not change; make a new one with replace()")
+
+    def __delattr__(self, name: str) -> None:
+        raise AttributeError(f"{type(self).__name__} does not change")
+
+    @classmethod
+    def _names(cls) -> tuple[str, ...]:
+        return cls.__slots__
+
+    def _values(self) -> tuple[Any, ...]:
+        return tuple(getattr(self, name) for name in self._names())
+
+    def __eq__(self, other: object) -> bool:
+        if type(other) is not type(self):
+            return NotImplemented
+        return all(map(_same, self._values(), other._values()))
+
+    def __hash__(self) -> int:
+        return hash((type(self), self._values()))
+
+    def __repr__(self) -> str:
+        inside = ", ".join(f"{name}={value!r}" for name, value in zip(self._names(), self._values(), strict=True))
+        return f"{type(self).__name__}({inside})"
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return type(self), self._values()
+
+    def replace(self, **changes: Any) -> Any:
+        """The same record with some values changed."""
+        return type(self)(**{**dict(zip(self._names(), self._values(), strict=True)), **changes})
+
+    def to_dict(self) -> dict[str, Any]:
+        """The values by their names; records inside become dictionaries, tuples become lists."""
+        return {name: _plain(value) for name, value in zip(self._names(), self._values(), strict=True)}
+
+    def _repr_html_(self) -> str:
+        from html import escape
+
+        rows = "".join(
+            f"<tr><th style='text-align:left'>{escape(name)}</th><td style='text-align:left'>{escape(show(value))}</td></tr>"
+            for name, value in zip(self._names(), self._values(), strict=True)
+        )
+        return f"<table><caption>{type(self).__name__}</caption>{rows}</table>"
+
+
+def show_quantity(value: Any) -> str:
+    """A quantity with the symbol that the trade writes."""
+    from fieldshaft._kinds import KINDS
+
+    registry = value._REGISTRY
+    symbols = {registry.Unit(table[unit]): table[symbol] for table in KINDS.values() for unit, symbol in (("pint", "si"), ("trade", "symbol"))}
+    symbol = symbols.get(value.units) or f"{value.units:~P}"
+    number = f"{value.magnitude:.6g}" if getattr(value.magnitude, "ndim", 0) == 0 else str(value.magnitude)
+    return f"{number} {symbol}".strip()
+
+
+def show(value: Any) -> str:
+    """A value as a person reads it."""
+    if isinstance(value, float):
+        return f"{value:.6g}"
+    if isinstance(value, tuple):
+        return ", ".join(map(show, value)) or "none"
+    if hasattr(value, "_REGISTRY"):
+        return show_quantity(value)
+    return "not known" if value is None else str(value)
+
+
+def fill(record: Record, values: Iterable[Any]) -> None:
+    """Sets the values of a new record."""
+    for name, value in zip(record._names(), values, strict=True):
+        object.__setattr__(record, name, value)
+
+
+class Name(enum.StrEnum):
+    """A choice by name. Spaces and hyphens may stand for underscores."""
+
+    @classmethod
+    def _missing_(cls, value: object) -> Any:
+        if isinstance(value, str):
+            name = value.replace(" ", "_").replace("-", "_")
+            return next((member for member in cls if member.value == name), None)
+        return None
+
+    def __repr__(self) -> str:
+        return f"<{type(self).__name__}: {self.value!r}>"
+
+
+class Sourced(Record):
+    """A value that knows where it comes from.
+
+    Attributes
+    ----------
+    value
+        The value.
+    source : Source
+        Where it comes from, and how sure it is.
+    """
+
+    __slots__ = ("value", "source")
+
+    def __init__(self, value: Any, source: Any) -> None:
+        fill(self, (value, source))
+
+
+class Validated(Record):
+    """A result of a formula that may have been used outside its validity: the fact travels with the number.
+
+    Attributes
+    ----------
+    value
+        The result.
+    outside : str or None
+        Which range was left; None inside. An array of these where the value is an array.
+    """
+
+    __slots__ = ("value", "outside")
+
+    def __init__(self, value: Any, outside: Any = None) -> None:
+        fill(self, (value, outside))
+
+    @property
+    def valid(self) -> Any:
+        """True inside the range for which the formula is meant; an array where the value is one."""
+        if hasattr(self.outside, "shape"):
+            np = sys.modules["numpy"]
+            return np.equal(self.outside, None).astype(bool)
+        return self.outside is None
