@@ -133,7 +133,7 @@ TEST_CASE("a repeating history: the same cycles from any start, and as closed cy
   }
 }
 
-TEST_CASE("whole cycles of the standard are closed cycles; the residue makes up the rest") {
+TEST_CASE("whole cycles of the standard are closed cycles, the residue makes up the rest") {
   RandomInputs random;
   for (int i = 0; i < 1000; ++i) {
     const std::vector<double> history = random_history(random);

@@ -161,7 +161,7 @@ TEST_CASE("the needed bolt goes at the wanted torque") {
   }
 }
 
-TEST_CASE("every setting in an open window holds at work and lets go before any part yields; none in a closed one") {
+TEST_CASE("every setting in an open window holds at work and lets go before any part yields, none in a closed one") {
   RandomInputs random;
   int open = 0;
   for (int i = 0; i < 5000; ++i) {

@@ -149,7 +149,7 @@ TEST_CASE("data that are not published say so") {
   CHECK(miner_source.standing == Standing::published);
 }
 
-TEST_CASE("notch sensitivity: sharper and softer means less; outside its range the safe value") {
+TEST_CASE("notch sensitivity: sharper and softer means less, outside its range the safe value") {
   const auto q = [](double strength, double radius, NotchLoad load) {
     return notch_sensitivity(ksi(strength), millimetres(radius), load);
   };
@@ -195,7 +195,7 @@ TEST_CASE("a mean that reaches the strength is not hidden in a number") {
   CHECK(equivalent_reversed(ksi(30), ksi(-50), line, MeanStressRule::goodman).value == ksi(30));
 }
 
-TEST_CASE("an overload lowers the endurance limit; used up, nothing is left") {
+TEST_CASE("an overload lowers the endurance limit, used up, nothing is left") {
   const auto line = sn_line_through(ksi(60), 8520.0, ksi(40), 1e6, ksi(90), ksi(70));
   CHECK_CLOSE(damaged_endurance(line, ksi(60), 0, DamageMethod::miner).value.value(), ksi(40).value(), 1e-14);
   CHECK_CLOSE(damaged_endurance(line, ksi(60), 0, DamageMethod::manson).value.value(), ksi(40).value(), 1e-12);
@@ -218,7 +218,7 @@ TEST_CASE("cycles below the limit: nothing, less, or all along the line") {
   CHECK_CLOSE(damage(SmallCycles::reduced_line), std::pow(20.0 / 22.0, 2 * k - 1) / 1e6, 1e-12);
 }
 
-TEST_CASE("rows that cannot be are refused by index; very large ones are said to be outside") {
+TEST_CASE("rows that cannot be are refused by index, very large ones are said to be outside") {
   const SnLine<Stress> line = worksheet_line();
   std::vector<Cycle<Stress>> cycles = {{ksi(60), ksi(0), 1.0}, {ksi(60), ksi(0), -1.0}};
   CHECK_THROWS_WITH_AS(miner_damage(cycles, line, MeanStressRule::goodman),
@@ -270,7 +270,7 @@ TEST_CASE("a year of duties") {
   CHECK_THROWS_AS(duty_life(longer, line, MeanStressRule::goodman), InputError);
 }
 
-TEST_CASE("a life is printed as a class; endless and broken at once are classes too") {
+TEST_CASE("a life is printed as a class, endless and broken at once are classes too") {
   CHECK(life_class(damage_life(0.0, seconds(6))) == LifeClass::beyond_10000_h);
   CHECK(life_class(damage_life(infinity, seconds(6))) == LifeClass::under_10_h);
   CHECK_THROWS_AS(life_class(seconds(not_a_number)), InputError);

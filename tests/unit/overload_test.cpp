@@ -216,7 +216,7 @@ TEST_CASE("impossible windows are refused") {
   CHECK_THROWS_AS(device_setting(newton_metres(0), newton_metres(0)), InputError);
 }
 
-TEST_CASE("behind an overrunning clutch the rotor runs on; drag shortens it") {
+TEST_CASE("behind an overrunning clutch the rotor runs on, drag shortens it") {
   const auto coast = [](double drag) {
     return overrun_coast(kilogram_square_metres(4), rpm(1040), newton_metres(5), newton_metres(20),
                          newton_metres(drag));

@@ -93,9 +93,9 @@ template <class Q> void check_cycle(const char* function, const Cycle<Q>& cycle,
 ///   line          S-N line of the part, notch factors in it or in the cycles
 ///   rule          what a mean does
 ///   small_cycles  what cycles below the endurance limit do; by default nothing
-/// The order of the cycles is ignored; tests to failure have ended at sums from about 0.3 to 3. Outside as said at
-/// DamageSum::damage. Takes no memory. Source: Palmgren-Miner.
-/// Example: S_ut 105, S_e 22 ksi, f 0.84, Goodman; 3 cycles of +-60, 2 from -20 to 40, 2 of +-20 ksi: 4.5672e-4.
+/// The order of the cycles is ignored; tests to failure have ended at sums from about 0.3 to 3 (from memory). Outside
+/// as said at DamageSum::damage. Takes no memory. Source: Palmgren-Miner. Example: S_ut 105, S_e 22 ksi, f 0.84,
+/// Goodman; 3 cycles of +-60, 2 from -20 to 40, 2 of +-20 ksi: 4.5672e-4.
 template <class Q>
 Validated<double> miner_damage(const Cycle<Q>* cycles, std::size_t size, const SnLine<Q>& line, MeanStressRule rule,
                                SmallCycles small_cycles = SmallCycles::harmless) {
