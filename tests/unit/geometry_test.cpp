@@ -135,3 +135,16 @@ TEST_CASE("a mirrored range holds the mirrored attitudes") {
     CHECK(contains(range, a) == contains(other, mirrored(a)));
   }
 }
+
+TEST_CASE("the attitude of a matrix is the one it was made from") {
+  for (const Attitude& a : {Attitude{degrees(30), degrees(-20), degrees(10)},
+                            Attitude{degrees(-170), degrees(89), degrees(-80)}, Attitude{}}) {
+    const Attitude back = attitude_of(rotation(a));
+    CHECK(back.yaw.value() == doctest::Approx(a.yaw.value()));
+    CHECK(back.pitch.value() == doctest::Approx(a.pitch.value()));
+    CHECK(back.roll.value() == doctest::Approx(a.roll.value()));
+  }
+  const Attitude upright = attitude_of(rotation({degrees(20), degrees(90), degrees(5)}));
+  CHECK(upright.roll == Angle{});
+  CHECK((rotation(upright) - rotation({degrees(20), degrees(90), degrees(5)})).norm() < 1e-12);
+}

@@ -47,6 +47,18 @@ inline Eigen::Matrix3d rotation(const Attitude& attitude) {
   return text::rotation(attitude.yaw.value(), attitude.pitch.value(), attitude.roll.value());
 }
 
+/// The attitude whose matrix this is, pitch within 90° to either side.
+///
+/// pitch = -asin(m20), yaw = atan2(m10, m00), roll = atan2(m21, m22)
+/// Straight up or down, where yaw and roll turn about one axis, the roll is given as 0. Source: inverse of rotation().
+inline Attitude attitude_of(const Eigen::Matrix3d& matrix) noexcept {
+  const double flat = std::hypot(matrix(0, 0), matrix(1, 0));
+  const Angle pitch = Angle::from_value(std::atan2(-matrix(2, 0), flat));
+  if (!(flat > 1e-12)) return {Angle::from_value(std::atan2(-matrix(0, 1), matrix(1, 1))), pitch, {}};
+  return {Angle::from_value(std::atan2(matrix(1, 0), matrix(0, 0))), pitch,
+          Angle::from_value(std::atan2(matrix(2, 1), matrix(2, 2)))};
+}
+
 /// The attitude as a mirror in the tractor's middle plane shows it: a left turn becomes a right turn.
 constexpr Attitude mirrored(const Attitude& attitude) noexcept {
   return {-attitude.yaw, attitude.pitch, -attitude.roll};
