@@ -8,12 +8,24 @@ using rows::Row;
 
 namespace {
 
-RoundSection round_section(const Row& row) {
-  const rows::Json& given = row.given("section");
+RoundSection round_of(const rows::Json& given) {
   if (given.contains("solid")) return SolidSection(rows::read<Length>(given.at("solid")));
   const rows::Json& tube = given.at("tube");
   return TubeSection(rows::read<Length>(tube.at(0)), rows::read<Length>(tube.at(1)));
 }
+RoundSection round_section(const Row& row) { return round_of(row.given("section")); }
+
+Section section_of(const rows::Json& given) {
+  if (given.contains("RectangleSection")) {
+    const rows::Json& g = given.at("RectangleSection");
+    return RectangleSection(rows::read<Length>(g.at("width")), rows::read<Length>(g.at("height")));
+  }
+  if (given.contains("TriangleSection")) {
+    return TriangleSection(rows::read<Length>(given.at("TriangleSection").at("side")));
+  }
+  return round_of(given);
+}
+Section section(const Row& row) { return section_of(row.given("section")); }
 
 Torque torque(const Row& row) { return row.get<Torque>("torque"); }
 Length length(const Row& row) { return row.get<Length>("length"); }
@@ -31,12 +43,36 @@ std::vector<SaggingWeight> weights(const Row& row) {
   return list;
 }
 
+std::vector<ShaftStep> steps(const Row& row) {
+  std::vector<ShaftStep> list;
+  for (const rows::Json& entry : row.given("steps")) {
+    list.push_back({section_of(entry.at("section")), rows::read<Length>(entry.at("length")),
+                    rows::read<Torque>(entry.at("torque")), rows::read<Stress>(entry.at("shear_yield")),
+                    rows::read<Stress>(entry.at("shear_modulus"))});
+  }
+  return list;
+}
+
+std::vector<AngularSpeed> speeds(const Row& row) {
+  std::vector<AngularSpeed> list;
+  for (const rows::Json& entry : row.given("speeds")) list.push_back(rows::read<AngularSpeed>(entry));
+  return list;
+}
+
+double shoulder(const Row& row) {
+  const bool torsion = row.given("load") == "torsion";
+  return shoulder_concentration(row.get<Length>("larger_diameter"), row.get<Length>("smaller_diameter"),
+                                row.get<Length>("fillet_radius"), torsion ? NotchLoad::torsion : NotchLoad::bending)
+      .value;
+}
+
 void expect_overload(const Row& row) {
   const Overload result = overload(round_section(row), torque(row), shear_yield(row), shear_modulus(row));
   row.expect("core_diameter", result.core_diameter);
   row.expect("twist_rate", result.twist_rate);
   row.expect("permanent_twist", result.permanent_twist);
   row.expect("residual_surface", result.residual_surface);
+  row.expect("residual_core", result.residual_core);
 }
 
 void expect_impact(const Row& row) {
@@ -48,18 +84,15 @@ void expect_impact(const Row& row) {
 }
 
 const std::map<std::string, rows::Runner> torsion_runners = {
-    {"torsion_stress", [](const Row& row) { row.expect("value", torsion_stress(round_section(row), torque(row))); }},
-    {"yield_torque", [](const Row& row) { row.expect("value", yield_torque(round_section(row), shear_yield(row))); }},
-    {"plastic_torque",
-     [](const Row& row) { row.expect("value", plastic_torque(round_section(row), shear_yield(row))); }},
+    {"torsion_stress", [](const Row& row) { row.expect("value", torsion_stress(section(row), torque(row))); }},
+    {"yield_torque", [](const Row& row) { row.expect("value", yield_torque(section(row), shear_yield(row))); }},
+    {"plastic_torque", [](const Row& row) { row.expect("value", plastic_torque(section(row), shear_yield(row))); }},
     {"twist_rate",
-     [](const Row& row) { row.expect("value", twist_rate(round_section(row), torque(row), shear_modulus(row))); }},
+     [](const Row& row) { row.expect("value", twist_rate(section(row), torque(row), shear_modulus(row))); }},
     {"twist",
-     [](const Row& row) {
-       row.expect("value", twist(round_section(row), torque(row), shear_modulus(row), length(row)));
-     }},
+     [](const Row& row) { row.expect("value", twist(section(row), torque(row), shear_modulus(row), length(row))); }},
     {"torque_for_twist",
-     [](const Row& row) { row.expect("value", torque_for_twist(round_section(row), rate(row), shear_modulus(row))); }},
+     [](const Row& row) { row.expect("value", torque_for_twist(section(row), rate(row), shear_modulus(row))); }},
     {"torsion_stress_at",
      [](const Row& row) {
        row.expect("value", torsion_stress_at(round_section(row), torque(row), row.get<Length>("radius")));
@@ -109,6 +142,9 @@ const std::map<std::string, rows::Runner> other_runners = {
                   lumped_critical_speed(round_section(row), length(row), youngs_modulus(row), row.get<Mass>("mass")));
      }},
     {"rayleigh_critical_speed", [](const Row& row) { row.expect("value", rayleigh_critical_speed(weights(row))); }},
+    {"dunkerley_critical_speed", [](const Row& row) { row.expect("value", dunkerley_critical_speed(speeds(row))); }},
+    {"stepped_shaft", [](const Row& row) { row.expect("twist", stepped_shaft(steps(row)).twist); }},
+    {"shoulder_concentration", [](const Row& row) { row.expect("value", shoulder(row)); }},
     {"sag_critical_speed",
      [](const Row& row) {
        row.expect("value", sag_critical_speed(row.get<Length>("load_sag"), row.get<Length>("shaft_sag")));

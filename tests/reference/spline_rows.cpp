@@ -97,6 +97,17 @@ void expect_sleeve(const Row& row) {
   row.expect("tensile", result.tensile);
 }
 
+void expect_allowables(const Row& row) {
+  const auto steel = named<SplineSteel>(row.given("steel"),
+                                        {"brinell_160_200", "brinell_230_260", "brinell_302_351",
+                                         "surface_hardened_c48_53", "case_hardened_c58_63", "through_hardened_c42_46"});
+  const SplineAllowables result = spline_allowables(steel);
+  row.expect("shear", result.shear.value);
+  row.expect("tensile", result.tensile.value);
+  if (result.flank_straight.known()) row.expect("flank_straight", result.flank_straight.value());
+  if (result.flank_crowned.known()) row.expect("flank_crowned", result.flank_crowned.value());
+}
+
 double application(const Row& row) {
   const auto drive = named<DriveShock>(row.given("drive"), {"uniform", "light", "medium"});
   return application_factor(drive, named<LoadShock>(row.given("load"), {"uniform", "light", "intermittent", "heavy"}))
@@ -107,6 +118,7 @@ const std::map<std::string, rows::Runner> stress_runners = {
     {"spline_stress", expect_stress},
     {"spline_torque_capacity", expect_capacity},
     {"sleeve_stress", expect_sleeve},
+    {"spline_allowables", expect_allowables},
     {"spline_length_for_torque",
      [](const Row& row) {
        row.expect("value", spline_length_for_torque(spline(row), row.get<Torque>("torque"), limits(row)).value);

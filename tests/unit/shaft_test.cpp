@@ -314,3 +314,21 @@ TEST_CASE("critical speed: profiles and bars too, a length for a speed, and what
   CHECK_THROWS_AS(sag_critical_speed(metres(0), metres(0)), InputError);
   CHECK_THROWS_AS(sag_critical_speed(metres(-1), metres(2)), InputError);
 }
+
+// Sarkar, A Textbook of Mechanics of Machines, Ill. 6, p. 294, and Ill. 11, p. 297. For the first the companion takes
+// 2000 N twice where the third load is 1000 N, and prints 4.080; for the second it calls 1962 N/m "N".
+TEST_CASE("sags of several loads on one shaft, and a slip that gives a printed answer") {
+  const auto sag = [](double load, double at, double length, double e, double diameter) {
+    const double rest = length - at;
+    return load * at * at * rest * rest / (3.0 * e * pi / 64.0 * std::pow(diameter, 4) * length);
+  };
+  const auto turns = [](double load_sag, double shaft_sag) {
+    return sag_critical_speed(metres(load_sag), metres(shaft_sag)).value() / (2.0 * pi);
+  };
+  const auto of = [&](double load, double at) { return sag(load, at, 3.0, 200e9, 0.060); };
+  CHECK_CLOSE(turns(of(1500, 1) + of(2000, 2) + of(1000, 2.5), 0.0), 4.2761131, 1e-7);
+  CHECK_CLOSE(turns(of(1500, 1) + of(2000, 2) + of(2000, 2.5), 0.0), 4.0763698, 1e-7);
+  const auto big = [&](double mass, double at) { return sag(mass * 9.81, at, 2.5, 210e9, 0.180); };
+  const double own = 5.0 / 384.0 * 1962.0 * std::pow(2.5, 4) / (210e9 * pi / 64.0 * std::pow(0.180, 4));
+  CHECK_CLOSE(60.0 * turns(big(25, 0.6) + big(50, 1.5) + big(20, 2.0), own), 3108.9547, 1e-7);
+}

@@ -17,9 +17,9 @@ struct SleeveStress {
 };
 
 namespace detail {
-/// Dudley's 1.656e-6 psi per (r/min)^2 in^2, in SI: of a steel ring, (3 + v) rho/16 with v 0.3 and 7825 kg/m3.
-inline constexpr double sleeve_spin =
-    1.656e-6 * unit::psi.factor / (unit::rpm.factor * unit::rpm.factor * unit::inch_m * unit::inch_m);
+/// Dudley's 1.656e-6 psi per (r/min)^2 in^2, in SI: of a steel ring (3 + v) rho/16, with v 0.3 and 7825 kg/m3.
+inline constexpr Density sleeve_spin = kilograms_per_cubic_metre(
+    1.656e-6 * unit::psi.factor / (unit::rpm.factor * unit::rpm.factor * unit::inch_m * unit::inch_m));
 } // namespace detail
 
 namespace text {
@@ -29,6 +29,10 @@ constexpr auto sleeve_radial(T torque, R tangent, L diameter, L wall, L length) 
 }
 template <class T, class L> constexpr auto sleeve_tooth_bend(T torque, L diameter, L length, double form) noexcept {
   return 4.0 * without_radian(torque) / (diameter * diameter * length * form);
+}
+template <class D, class W, class L> constexpr auto sleeve_spin(D factor, W speed, L outer, L root) noexcept {
+  const auto w = without_radian(speed);
+  return factor * (w * w) * (outer * outer + 0.212 * (root * root));
 }
 } // namespace text
 
@@ -43,9 +47,9 @@ template <class T, class L> constexpr auto sleeve_tooth_bend(T torque, L diamete
 ///   factors         Ka, Km, Kf
 ///   tooth_form      Y     Lewis factor of the hub's teeth, above 0; 1.5 for 30°
 /// Steel. A straight-sided spline spreads its hub by the angle of its parallel flanks to the radius; Dudley has no case
-/// for it. Source: Dudley as restated in Machinery's Handbook, Eqs. 6-9 (from memory); S2 is 0.3 % below the hoop
-/// stress of a steel ring (computed). Example: 21 teeth, 16/32, 2 in, 5000 lbf·in, hub 2.0 in, 1000 r/min, Ka 1.2, Kf
-/// 0.5: 1160.79, 7.309, 3869.99 and together 12 088.5 psi.
+/// for it. Source: Dudley, as restated in Machinery's Handbook, Eqs. 6-9 (S1 to S3 quoted elsewhere, Kf from
+/// memory); S2 is 0.3 % below the hoop stress of a steel ring (computed). Example: 21 teeth, 16/32, 2 in, 5000 lbf·in,
+/// hub 2.0 in, 1000 r/min, Ka 1.2, Kf 0.5: 1160.79, 7.309, 3869.99 and together 12 088.5 psi.
 inline SleeveStress sleeve_stress(const Spline& spline, Torque torque, Length outer_diameter, AngularSpeed speed = {},
                                   const SplineFactors& factors = {}, double tooth_form = 1.5) {
   constexpr const char* function = "sleeve_stress";
@@ -60,10 +64,8 @@ inline SleeveStress sleeve_stress(const Spline& spline, Torque torque, Length ou
   check::positive(tooth_form, {function, "tooth_form", ""});
   const SplineSizes& s = spline.sizes();
   const Length wall = 0.5 * (outer_diameter - s.sleeve_root);
-  const double w = speed.value();
-  const double squares = math::power<2>(outer_diameter.value()) + 0.212 * math::power<2>(s.sleeve_root.value());
   const Stress radial = text::sleeve_radial(torque, math::tan(s.flank_angle), s.bearing_diameter, wall, s.length);
-  const Stress spin = pascals(detail::sleeve_spin * w * w * squares);
+  const Stress spin = text::sleeve_spin(detail::sleeve_spin, speed, outer_diameter, s.sleeve_root);
   const Stress bend = text::sleeve_tooth_bend(torque, s.bearing_diameter, s.length, tooth_form);
   const double load = factors.application * factors.load_distribution;
   return {wall, radial, spin, bend, (load * (radial + bend) + spin) / factors.fatigue_life};

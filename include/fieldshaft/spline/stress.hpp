@@ -42,8 +42,8 @@ constexpr auto flank_pressure(T torque, L diameter, double teeth, L length, L he
 ///   bore_diameter  b   of the shaft [m], from 0 to below the root diameter
 /// Dudley judges new, well aligned teeth; first contact is on few teeth, so that "half of the teeth" is for splines
 /// made to a class of the standard. Source: Dudley, Product Engineering 28 (1957), as restated in Machinery's Handbook,
-/// 27th ed., pp. 2171-2175, Eqs. 1, 2 (published), 3 to 5 (from memory). Example: 21 teeth, 16/32, 30° flat, 2 in, 5000
-/// lbf·in, Ka 1.2, Kf 0.5: 32 993, 8869 and 3870 psi.
+/// 27th ed., pp. 2171-2175, Eqs. 1, 2 (published), 3 to 5 (quoted elsewhere). Example: 21 teeth, 16/32, 30° flat, 2 in,
+/// 5000 lbf·in, Ka 1.2, Kf 0.5: 32 993, 8869 and 3870 psi.
 constexpr SplineStress spline_stress(const Spline& spline, Torque torque, const SplineFactors& factors = {},
                                      SplineSeat seat = SplineSeat::flexible, Length bore_diameter = {}) {
   constexpr const char* function = "spline_stress";
