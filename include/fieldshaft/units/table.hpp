@@ -24,6 +24,7 @@ template <class Q> constexpr UnitSpelling spell(std::string_view spelling, Unit<
 
 // Compound units are written with '.' between their parts here; text may use '·', '*', '-' or a space.
 inline constexpr auto unit_spellings = std::array{
+    UnitSpelling{"%", Kind::share, 0.01},
     spell("rad", unit::radian),
     spell("deg", unit::degree),
     spell("°", unit::degree),
@@ -112,6 +113,7 @@ inline constexpr auto unit_spellings = std::array{
     spell("t/h", unit::tonne_per_hour),
     spell("ton/h", unit::short_ton_per_hour),
     spell("kW/m", unit::kilowatt_per_metre),
+    UnitSpelling{"W/m", Kind::power_per_width, 1.0},
     spell("hp/ft", unit::horsepower_per_foot),
     spell("J/kg", unit::joule_per_kilogram),
     spell("kW.h/t", unit::kilowatt_hour_per_tonne),
@@ -121,6 +123,7 @@ inline constexpr auto unit_spellings = std::array{
     spell("L/kWh", unit::litre_per_kilowatt_hour),
     spell("gal/(hp.h)", unit::gallon_per_horsepower_hour),
     spell("kN/m", unit::kilonewton_per_metre),
+    UnitSpelling{"N/m", Kind::force_per_length, 1.0},
     spell("N/mm", unit::newton_per_millimetre),
     spell("lbf/in", unit::pound_force_per_inch),
     spell("K", unit::kelvin),
@@ -165,6 +168,7 @@ constexpr PrintUnit print_unit(Kind kind, UnitStyle style, double si) noexcept {
   const double size = si < 0.0 ? -si : si;
   switch (kind) {
   case Kind::number: return {"", 1.0, 3};
+  case Kind::share: return {"%", 0.01, 1};
   case Kind::angle: return print_as(unit::degree, 1);
   case Kind::angular_speed: return print_as(unit::rpm, 0);
   case Kind::angular_acceleration: return print_as(unit::radian_per_second_squared, 0);
