@@ -3,6 +3,7 @@
 
 #include <fieldshaft/driveline/driveline.hpp>
 #include <fieldshaft/driveline/envelope.hpp>
+#include <fieldshaft/driveline/mounted.hpp>
 #include <fieldshaft/driveline/placement.hpp>
 #include <fieldshaft/driveline/planar.hpp>
 #include <fieldshaft/driveline/state.hpp>

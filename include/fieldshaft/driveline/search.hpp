@@ -86,6 +86,15 @@ inline double quadratic_top(const Triple& slope, const Curvatures& h, const Trip
          std::abs(h[5]) * half[1] * half[2];
 }
 
+/// Upper bound of an expansion over a box of half widths.
+inline double expansion_top(const Expansion& e, const Triple& half) noexcept {
+  const double s = size(half);
+  const double rest = e.third * s * s * s / 6.0 + e.loose + e.wobble * s;
+  const double top = std::min(quadratic_top(e.jet.slope, e.jet.curvature, half) + rest, e.spread + e.wobble * s);
+  const double bound = e.jet.value + top;
+  return bound == bound ? bound : std::numeric_limits<double>::infinity();
+}
+
 /// What a search found: the best attitude, its value, and the bound that no attitude of the range exceeds.
 struct SearchResult {
   Triple at{};
@@ -200,12 +209,14 @@ private:
   }
 
   double upper_bound(const Expansion& e, const Triple& at, const Triple& half) const {
+    double bound = expansion_top(e, half);
     const double s = size(half);
     const double rest = e.third * s * s * s / 6.0 + e.loose + e.wobble * s;
-    double top = std::min(quadratic_top(e.jet.slope, e.jet.curvature, half) + rest, e.spread + e.wobble * s);
-    for (const HalfSpace& coupling : domain_.couplings) top = std::min(top, coupled_top(e, coupling, at, half) + rest);
-    const double bound = e.jet.value + top;
-    return bound == bound ? bound : std::numeric_limits<double>::infinity();
+    for (const HalfSpace& coupling : domain_.couplings) {
+      const double coupled = e.jet.value + coupled_top(e, coupling, at, half) + rest;
+      if (coupled < bound) bound = coupled;
+    }
+    return bound;
   }
 
   /// The bound with a multiplier that takes the slope out of one angle.

@@ -1,0 +1,164 @@
+// The certificate for mounted implements: bounds against random positions of random linkages.
+
+#include <fieldshaft/driveline.hpp>
+
+#include "close.hpp"
+#include "random.hpp"
+
+#include <algorithm>
+#include <chrono>
+
+using namespace fieldshaft;
+
+namespace {
+
+struct Mounted {
+  Driveline driveline;
+  ThreePointLinkage linkage;
+  MountedRange range;
+};
+
+Mounted any_mounted(RandomInputs& random, bool moves_sideways) {
+  Mounted m;
+  ThreePointLinkage& l = m.linkage;
+  l.lower_pivot_behind = millimetres(-random.between(100, 300));
+  l.lower_pivot_below = millimetres(random.between(50, 250));
+  l.lower_link = millimetres(random.between(750, 1000));
+  l.top_pivot_behind = millimetres(-random.between(50, 250));
+  l.top_pivot_below = millimetres(-random.between(250, 450));
+  l.mast_height = millimetres(random.between(450, 700));
+  l.mast_forward = millimetres(random.between(-80, 80));
+  l.span = millimetres(825);
+  l.convergence = millimetres(random.between(1800, 2400));
+  l.top_link = top_link_for(l, millimetres(random.between(-150, 100)));
+  if (random.whole(0, 2) == 0) l.coupler_depth = millimetres(100);
+  m.driveline.front_joint = millimetres(random.between(60, 120));
+  m.driveline.rear_joint = millimetres(random.between(60, 120));
+  m.driveline.input = Position(-millimetres(random.between(600, 1200)), millimetres(random.between(-100, 100)),
+                               millimetres(random.between(100, 500)));
+  m.driveline.input_direction = Direction::ahead(Angle{}, degrees(random.between(-5, 5)));
+  m.range.lift = {millimetres(random.between(-350, -50)), millimetres(random.between(0, 450))};
+  if (moves_sideways) {
+    m.range.sway = {millimetres(-random.between(0, 100)), millimetres(random.between(0, 100))};
+    m.range.difference = {millimetres(-random.between(0, 60)), millimetres(random.between(0, 60))};
+  }
+  return m;
+}
+
+Length any_length(RandomInputs& random, const LengthRange& range) {
+  const int where = random.whole(0, 5);
+  if (where == 0) return range.low;
+  if (where == 1) return range.high;
+  return range.low + random.between(0, 1) * (range.high - range.low);
+}
+
+int escapes_of(RandomInputs& random, const Mounted& m, const DrivelineEnvelope& e, int positions) {
+  int escapes = 0;
+  for (int i = 0; i < positions; ++i) {
+    const LinkagePosition position{any_length(random, m.range.lift), any_length(random, m.range.sway),
+                                   any_length(random, m.range.difference)};
+    const DrivelineState s = driveline_at(m.driveline, mounted_pose(m.linkage, position));
+    escapes += (s.front_angle > e.front_angle.upper) + (s.rear_angle > e.rear_angle.upper) +
+               (math::abs(s.difference) > e.difference.upper) + (s.length > e.longest.upper) +
+               (s.length < e.shortest.lower);
+  }
+  return escapes;
+}
+
+} // namespace
+
+TEST_CASE("no position of a linkage lies outside its envelope") {
+  RandomInputs random;
+  int escapes = 0;
+  int open = 0;
+  double slowest = 0.0;
+  for (int i = 0; i < 60; ++i) {
+    const Mounted m = any_mounted(random, i % 2 == 0);
+    EnvelopeOptions options;
+    if (i % 2 == 0) { // three motions at once: a coarser gap, and a budget that may run out
+      options.angle_gap = degrees(0.1);
+      options.length_gap = millimetres(1.0);
+      options.budget = 20000;
+    }
+    const auto start = std::chrono::steady_clock::now();
+    const MountedEnvelope e = driveline_envelope(m.driveline, m.linkage, m.range, options);
+    slowest = std::max(slowest, std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count());
+    for (const bool proved : {e.envelope.front_angle.proved, e.envelope.rear_angle.proved, e.envelope.difference.proved,
+                              e.envelope.longest.proved, e.envelope.shortest.proved})
+      open += proved ? 0 : 1;
+    escapes += escapes_of(random, m, e.envelope, 5000);
+    const auto at = [&m](const LinkagePosition& p) { return driveline_at(m.driveline, mounted_pose(m.linkage, p)); };
+    CHECK_CLOSE(at(e.longest_at).length.value(), e.envelope.longest.value.value(), 1e-12);
+    CHECK_CLOSE(at(e.shortest_at).length.value(), e.envelope.shortest.value.value(), 1e-12);
+    CHECK_CLOSE(at(e.front_angle_at).front_angle.value(), e.envelope.front_angle.value.value(), 1e-10);
+    CHECK_CLOSE(at(e.rear_angle_at).rear_angle.value(), e.envelope.rear_angle.value.value(), 1e-10);
+  }
+  CHECK(escapes == 0);
+  MESSAGE("searches that ended before their gap: " << open << " of 300; slowest " << slowest << " s");
+  CHECK(open <= 30);
+}
+
+TEST_CASE("lift limit: every position up to the allowed lift keeps the limits") {
+  RandomInputs random;
+  int limited = 0;
+  for (int i = 0; i < 20; ++i) {
+    Mounted m = any_mounted(random, false);
+    DrivelineLimits limits;
+    limits.front_angle = degrees(random.between(10, 25));
+    const LiftLimit limit = lift_limit(m.driveline, m.linkage, m.range, limits);
+    if (!limit.low_end) continue;
+    if (limit.kind != LimitKind::none) {
+      ++limited;
+      CHECK(limit.broken - limit.allowed < millimetres(2.0));
+    }
+    m.range.lift.high = limit.allowed;
+    for (int j = 0; j < 2000; ++j) {
+      const Pose pose = mounted_pose(m.linkage, {any_length(random, m.range.lift), {}, {}});
+      CHECK(driveline_at(m.driveline, pose).front_angle <= *limits.front_angle);
+    }
+  }
+  CHECK(limited > 3);
+}
+
+TEST_CASE("where the shortest position lies depends on the linkage: folk rules disagree because geometries do") {
+  RandomInputs random;
+  int top = 0;
+  int bottom = 0;
+  for (int i = 0; i < 60; ++i) {
+    const Mounted m = any_mounted(random, false);
+    const Length lift = driveline_envelope(m.driveline, m.linkage, m.range).shortest_at.lift;
+    top += math::abs(lift - m.range.lift.high) < millimetres(1) ? 1 : 0;
+    bottom += math::abs(lift - m.range.lift.low) < millimetres(1) ? 1 : 0;
+  }
+  MESSAGE("of 60 linkages the driveline is shortest at the top for " << top << " and at the bottom for " << bottom);
+  CHECK(top > 0);
+  CHECK(bottom > 0);
+}
+
+TEST_CASE("the pitch stays within the interval that the proof gives it") {
+  RandomInputs random;
+  for (int i = 0; i < 300; ++i) {
+    const Mounted m = any_mounted(random, false);
+    const detail::SideView side(m.linkage);
+    const double middle = random.between(-0.4, 0.5);
+    const double half = random.across(1e-5, 0.1);
+    const detail::SideView::Level level = side.at(middle);
+    const double rate = detail::pitch_rate(side, level, middle, half);
+    for (int j = 0; j < 20; ++j) {
+      const double by = random.between(-half, half);
+      CHECK(std::abs(side.at(middle + by).pitch - level.pitch) <= rate * std::abs(by) + 1e-14);
+    }
+  }
+}
+
+TEST_CASE("impossible mounted ranges are refused") {
+  RandomInputs random;
+  Mounted m = any_mounted(random, false);
+  const auto envelope = [&m](const MountedRange& range) { return driveline_envelope(m.driveline, m.linkage, range); };
+  CHECK_THROWS_AS(envelope({{metres(0.1), metres(0.0)}, {}, {}}), InputError);
+  CHECK_THROWS_AS(envelope({{metres(-2), metres(0.0)}, {}, {}}), InputError);
+  CHECK_THROWS_AS(envelope({{metres(0), metres(0.1)}, {metres(0), metres(3)}, {}}), InputError);
+  m.linkage.top_link = metres(2);
+  CHECK_THROWS_AS(envelope({{metres(0), metres(0.1)}, {}, {}}), InputError);
+  CHECK_THROWS_AS(lift_limit(m.driveline, m.linkage, m.range, {}), InputError);
+}
