@@ -30,6 +30,7 @@ const char* check_id(Check check) noexcept {
   case Check::turning_angle: return "joint.turning_angle";
   case Check::transport_angle: return "joint.transport_angle";
   case Check::angle_difference: return "joint.angle_difference";
+  case Check::speed_variation: return "joint.speed_variation";
   case Check::overlap: return "telescope.overlap";
   case Check::clearance: return "telescope.clearance";
   case Check::tip_speed: return "rotor.tip_speed";
@@ -67,6 +68,25 @@ bool Assessment::rests_on_memory() const noexcept {
   });
 }
 
+namespace {
+
+/// Unless the engaged gear is known to be right, need, torque and life may be those of another speed: a pass on them
+/// means nothing.
+void doubt_at_wrong_speed(Assessment& assessment) {
+  const Finding* speed = assessment.find(Check::pto_speed);
+  if (speed == nullptr || speed->status == Status::ok) return;
+  for (Finding& finding : assessment.findings) {
+    const bool depends = finding.check >= Check::interface_power && finding.check <= Check::fatigue_life &&
+                         finding.check != Check::permitted_power;
+    if (!depends || finding.status >= Status::not_known) continue;
+    finding.status = Status::not_known;
+    finding.reason = "speed.judge_later";
+    finding.advice.clear();
+  }
+}
+
+} // namespace
+
 Assessment assess(const Case& value) {
   Assessment assessment;
   assessment.title = value.title;
@@ -84,6 +104,7 @@ Assessment assess(const Case& value) {
   assessing::check_driveline(value, range, findings);
   assessing::check_rotor(value, findings);
   assessing::check_guards(value, findings);
+  doubt_at_wrong_speed(assessment);
   return assessment;
 }
 

@@ -68,13 +68,15 @@ void check_drawbar(const Case& value, Findings& findings) {
     return;
   }
   const Length measured = hitch.distance->value;
-  const Length tolerance = hole_tolerance + hitch.distance->tolerance;
   const PositionsForWork positions = positions_for_work(distances, measured);
   Status status = Status::caution;
   const char* reason = "drawbar.between";
-  if (math::abs(positions.nearest->distance.value - measured) <= tolerance) {
+  const Length off = math::abs(positions.nearest->distance.value - measured);
+  if (off + hitch.distance->tolerance <= hole_tolerance) {
     status = Status::ok;
     reason = "drawbar.met";
+  } else if (off <= hole_tolerance) {
+    reason = "drawbar.measure_again"; // a loose measurement proves no hole
   } else if (measured < positions.lowest) {
     status = Status::stop;
     reason = "drawbar.too_short";

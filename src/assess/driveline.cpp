@@ -14,52 +14,124 @@ namespace {
 
 constexpr Source rigid_model{"geometry of a rigid machine on the stated measurements", Standing::exact};
 
-LimitBand angle_band(const JointAngleBand& practice, const Stated<Angle>& stated) {
-  if (stated) {
-    return {amount_of(*stated),
-            amount_of(*stated),
-            LimitSense::at_most,
-            {{"joint angle limit as the case states it", Standing::given}, rigid_model}};
-  }
-  LimitBand band{amount_of(practice.low.value),
-                 amount_of(practice.high.value),
-                 LimitSense::at_most,
-                 {practice.low.source, practice.high.source, rigid_model}};
-  return band;
+/// A limit that the case states replaces the practice where it is stricter. Where it is laxer than every school, what
+/// lies between the loosest school and it is a caution: the owner may know the manual, the practice does not agree.
+LimitBand with_stated(LimitBand practice, Amount stated, const char* name) {
+  const bool upper = practice.sense == LimitSense::at_most;
+  const auto stricter = [upper](double a, double b) { return upper ? std::min(a, b) : std::max(a, b); };
+  practice.basis.insert(practice.basis.begin(), {name, Standing::given});
+  const bool within_strictest = stricter(stated.si, practice.strictest.si) == stated.si;
+  practice.strictest.si = within_strictest ? stated.si : stricter(stated.si, practice.loosest.si);
+  practice.loosest.si = stated.si;
+  return practice;
 }
+
+LimitBand angle_band(const JointAngleBand& practice, const Stated<Angle>& stated) {
+  const LimitBand band{amount_of(practice.low.value),
+                       amount_of(practice.high.value),
+                       LimitSense::at_most,
+                       {practice.low.source, practice.high.source, rigid_model}};
+  if (!stated) return band;
+  return with_stated(band, amount_of(*stated), "joint angle limit as the case states it");
+}
+
+/// Plain joints at rest: many yokes touch long before a right angle.
+constexpr JointAngleBand plain_at_rest{
+    {degrees(60.0), {"yokes of plain joints may touch from about 60°", Standing::from_memory}},
+    {degrees(90.0), {"plain joints at rest: 90° at most", Standing::common_practice}}};
 
 void place(Finding& finding, MachineState state, const PoseAt& pose) {
   finding.state = state;
   finding.pose = pose;
 }
 
-struct AngleCheck {
-  Check check;
-  MachineState state;
-};
-
-/// The angle that a state allows: driven states by the practice for a turning shaft, others by that for one at rest.
-LimitBand allowed_angle(const Case& value, const StateExtremes& extremes) {
-  const bool wide = value.driveline.joints == JointKind::wide_angle;
+/// The angle that a state allows a joint of a kind: driven states by the practice for a turning shaft.
+LimitBand allowed_angle(const Case& value, const StateExtremes& extremes, JointKind kind) {
+  const bool wide = kind == JointKind::wide_angle;
   const JointAnglePractice& practice = wide ? wide_angle_joint_practice : plain_joint_practice;
-  if (!extremes.driven) return angle_band(practice.at_rest, value.limits.transport_angle);
+  if (!extremes.driven) return angle_band(wide ? practice.at_rest : plain_at_rest, value.limits.transport_angle);
   if (extremes.state == MachineState::working) return angle_band(practice.working, value.limits.working_angle);
   return angle_band(practice.turning, value.limits.turning_angle);
 }
 
-void check_angle(const Case& value, const DrivelineOverRange& range, const AngleCheck& what, Findings& findings) {
-  const StateExtremes* extremes = range.find(what.state);
-  std::vector<std::string> missing = range.missing_for(what.state);
-  if (!value.driveline.joints) missing.emplace_back("driveline.joints");
+/// The joint that fares worse against the limit of its own kind.
+Finding worse_joint(Check check, const Case& value, const StateExtremes& extremes) {
+  const auto judge = [&](const WorstCase<Angle>& angle, JointKind kind, const char* end) {
+    Finding finding = compare(check, amount_of(angle.value), allowed_angle(value, extremes, kind),
+                              extremes.driven ? "angle.driven" : "angle.at_rest");
+    place(finding, extremes.state, angle.pose);
+    finding.facts = {fact("end", PhraseId{end})};
+    return finding;
+  };
+  Finding front = judge(extremes.front, *value.driveline.front_joint_kind, "joint.front");
+  Finding rear = judge(extremes.rear, *value.driveline.rear_joint_kind, "joint.rear");
+  if (front.status != rear.status) return front.status < rear.status ? rear : front;
+  return front.margin <= rear.margin ? front : rear;
+}
+
+void check_angle(const Case& value, const DrivelineOverRange& range, Check check, MachineState state,
+                 Findings& findings) {
+  const StateExtremes* extremes = range.find(state);
+  std::vector<std::string> missing = range.missing_for(state);
+  for (auto& path : unstated({{value.driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
+                              {value.driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"}})) {
+    missing.push_back(std::move(path));
+  }
   if (extremes == nullptr || !missing.empty()) {
-    findings.add(not_known(what.check, "angle.unstated", missing));
+    Finding finding = not_known(check, range.impossible.empty() ? "angle.unstated" : "angle.impossible", missing);
+    if (!range.impossible.empty()) finding.facts = {fact("why", range.impossible.front())};
+    findings.add(std::move(finding));
     return;
   }
-  Finding finding = compare(what.check, amount_of(extremes->angle.value), allowed_angle(value, *extremes),
-                            extremes->driven ? "angle.driven" : "angle.at_rest");
-  place(finding, extremes->state, extremes->angle.pose);
+  Finding finding = worse_joint(check, value, *extremes);
   if (finding.status != Status::ok)
     finding.advice = {extremes->driven ? "angle.reduce_driven" : "angle.reduce_at_rest"};
+  findings.add(std::move(finding));
+}
+
+/// How unevenly the implement's shaft may turn: the guide values for its angular acceleration, of passenger-car
+/// practice, over the square of the PTO speed.
+LimitBand variation_band(AngularSpeed pto_speed) {
+  const double square = pto_speed.value() * pto_speed.value();
+  return {{torsional_excitation_guide.value.value() / square, Kind::share},
+          {inertia_excitation_guide.value.value() / square, Kind::share},
+          LimitSense::at_most,
+          {torsional_excitation_guide.source, inertia_excitation_guide.source, rigid_model}};
+}
+
+/// The driven state in which the shaft turns least evenly.
+const StateExtremes* least_even(const DrivelineOverRange& range) {
+  const StateExtremes* worst = nullptr;
+  for (const StateExtremes& state : range.states) {
+    if (state.driven && (worst == nullptr || state.variation.value > worst->variation.value)) worst = &state;
+  }
+  return worst;
+}
+
+void check_variation(const Case& value, const DrivelineOverRange& range, Findings& findings) {
+  const PtoGear* gear = selected_gear(value);
+  std::vector<std::string> missing = range.missing;
+  for (const auto& [state, path] : range.missing_of_state) missing.push_back(path);
+  for (auto& path : unstated({{value.driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
+                              {value.driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"},
+                              {value.driveline.yoke_phase.has_value(), "driveline.yoke_phase"},
+                              {gear != nullptr && gear->pto_speed, "tractor.pto.selected"}})) {
+    missing.push_back(std::move(path));
+  }
+  const StateExtremes* worst = least_even(range);
+  if (gear == nullptr || worst == nullptr || !missing.empty()) {
+    findings.add(not_known(Check::speed_variation, "variation.unstated", missing));
+    return;
+  }
+  Finding finding = compare(Check::speed_variation, {worst->variation.value, Kind::share},
+                            variation_band(*gear->pto_speed), "variation.driven");
+  place(finding, worst->state, worst->variation.pose);
+  finding.facts = {fact("speed", *gear->pto_speed)};
+  if (!is_finite(worst->variation.value)) { // a joint at a right angle, or yokes out of line with loose measurements
+    finding = make_finding(Check::speed_variation, Status::stop, "variation.endless");
+    place(finding, worst->state, worst->variation.pose);
+  }
+  if (finding.status != Status::ok) finding.advice = {"difference.equalise", "variation.yokes"};
   findings.add(std::move(finding));
 }
 
@@ -75,7 +147,9 @@ void check_difference(const Case& value, const DrivelineOverRange& range, Findin
     findings.add(not_known(Check::angle_difference, "difference.unstated", range.missing_for(MachineState::working)));
     return;
   }
-  if (value.driveline.joints == JointKind::wide_angle) {
+  const bool both_wide = value.driveline.front_joint_kind == JointKind::wide_angle &&
+                         value.driveline.rear_joint_kind == JointKind::wide_angle;
+  if (both_wide) {
     findings.not_examined(Check::angle_difference);
     return;
   }
@@ -84,8 +158,7 @@ void check_difference(const Case& value, const DrivelineOverRange& range, Findin
                  LimitSense::at_most,
                  {usual_difference.source, rigid_model}};
   if (value.limits.angle_difference) {
-    const Amount limit = amount_of(*value.limits.angle_difference);
-    band = {limit, limit, LimitSense::at_most, {{"difference as the case states it", Standing::given}, rigid_model}};
+    band = with_stated(band, amount_of(*value.limits.angle_difference), "difference as the case states it");
   }
   Finding finding = compare(Check::angle_difference, amount_of(extremes->difference.value), band, "difference.in_work");
   place(finding, MachineState::working, extremes->difference.pose);
@@ -105,30 +178,28 @@ const StateExtremes* extreme_state(const DrivelineOverRange& range, bool longest
 
 /// Rules in use for the overlap at the longest position; the greatest is ok, below the smallest nobody allows.
 LimitBand overlap_band(const Case& value) {
-  if (value.limits.minimum_overlap) {
-    const Amount limit = amount_of(*value.limits.minimum_overlap);
-    return {limit, limit, LimitSense::at_least, {{"overlap as the case states it", Standing::given}, rigid_model}};
-  }
   const Length third = (1.0 / 3.0) * value.driveline.closed_overlap->value;
-  return {amount_of(std::max(third, millimetres(150.0))),
-          amount_of(millimetres(110.0)),
-          LimitSense::at_least,
-          {{"one third of the tube, and 150 mm (6 in): the greatest of the rules in use", Standing::common_practice},
-           {"5-1/2 in (140 mm) in the housing, University of Missouri wording", Standing::quoted},
-           {"110 mm: the smallest of the rules in use", Standing::common_practice},
-           rigid_model}};
+  const LimitBand practice{
+      amount_of(std::max(third, millimetres(150.0))),
+      amount_of(millimetres(110.0)),
+      LimitSense::at_least,
+      {{"one third of the tube, and 150 mm (6 in): the greatest of the rules in use", Standing::common_practice},
+       {"5-1/2 in (140 mm) in the housing, University of Missouri wording", Standing::quoted},
+       {"110 mm: the smallest of the rules in use", Standing::common_practice},
+       rigid_model}};
+  if (!value.limits.minimum_overlap) return practice;
+  return with_stated(practice, amount_of(*value.limits.minimum_overlap), "overlap as the case states it");
 }
 
 LimitBand clearance_band(const Case& value) {
-  if (value.limits.minimum_clearance) {
-    const Amount limit = amount_of(*value.limits.minimum_clearance);
-    return {limit, limit, LimitSense::at_least, {{"clearance as the case states it", Standing::given}, rigid_model}};
-  }
-  return {amount_of(millimetres(50.0)),
-          amount_of(millimetres(25.0)),
-          LimitSense::at_least,
-          {{"50 mm (2 in) and 25 mm (1 in) before the members touch: both in use", Standing::common_practice},
-           rigid_model}};
+  const LimitBand practice{
+      amount_of(millimetres(50.0)),
+      amount_of(millimetres(25.0)),
+      LimitSense::at_least,
+      {{"50 mm (2 in) and 25 mm (1 in) before the members touch: both in use", Standing::common_practice},
+       rigid_model}};
+  if (!value.limits.minimum_clearance) return practice;
+  return with_stated(practice, amount_of(*value.limits.minimum_clearance), "clearance as the case states it");
 }
 
 /// The telescope is judged over all states: leaving one out could hide the worst position.
@@ -174,10 +245,11 @@ void check_telescope(const Case& value, const DrivelineOverRange& range, Finding
 } // namespace
 
 void check_driveline(const Case& value, const DrivelineOverRange& range, Findings& findings) {
-  check_angle(value, range, {Check::working_angle, MachineState::working}, findings);
-  check_angle(value, range, {Check::turning_angle, MachineState::turning}, findings);
-  check_angle(value, range, {Check::transport_angle, MachineState::transport}, findings);
+  check_angle(value, range, Check::working_angle, MachineState::working, findings);
+  check_angle(value, range, Check::turning_angle, MachineState::turning, findings);
+  check_angle(value, range, Check::transport_angle, MachineState::transport, findings);
   check_difference(value, range, findings);
+  check_variation(value, range, findings);
   check_telescope(value, range, findings);
 }
 

@@ -21,8 +21,9 @@ template <class Q> struct WorstCase {
 struct StateExtremes {
   MachineState state = MachineState::any;
   bool driven = false;
-  WorstCase<Angle> angle;      ///< the larger of the two joint angles
   WorstCase<Angle> front;      ///< at the stub
+  WorstCase<Angle> rear;       ///< at the implement
+  WorstCase<double> variation; ///< greatest less least speed of the implement's shaft, over the PTO speed
   WorstCase<Angle> difference; ///< size of front less rear
   WorstCase<Length> longest;
   WorstCase<Length> shortest;
@@ -33,6 +34,7 @@ struct DrivelineOverRange {
   std::vector<StateExtremes> states;
   std::vector<std::string> missing; ///< without which no state can be examined
   std::vector<std::pair<MachineState, std::string>> missing_of_state;
+  std::vector<std::string> impossible; ///< why a state that is fully stated cannot be
 
   const StateExtremes* find(MachineState state) const;
   std::vector<std::string> missing_for(MachineState state) const;

@@ -54,9 +54,11 @@ GearPower gear_power(const Case& value, const PtoGear& gear) {
     found.available = Interval<Power>{at_gear(tractor.pto->low), at_gear(tractor.pto->high)};
     return found;
   }
-  // Below rated speed the torque lies between the rated and the peak torque.
+  // Below rated speed the torque lies between the rated and the peak torque, and the power below the rated one (some
+  // engines bulge a few per cent above it; that is no power to plan with).
   const double rise = engine.torque_rise.value_or(0.0);
-  found.available = Interval<Power>{tractor.pto->low * speed_share, tractor.pto->high * speed_share * (1.0 + rise)};
+  const Power lugged = tractor.pto->high * speed_share * (1.0 + rise);
+  found.available = Interval<Power>{tractor.pto->low * speed_share, std::min(lugged, tractor.pto->high)};
   return found;
 }
 
@@ -89,10 +91,13 @@ LuggedEngine lugged_engine(const Case& value, const PtoGear& gear) {
 
 namespace {
 
+/// Only a device whose kind and place are known bounds the torque.
 PeakLoad device_peak(const OverloadDevice& device) {
   PeakLoad peak;
-  peak.missing =
-      unstated({{device.setting.has_value(), "overload.setting"}, {device.scatter.has_value(), "overload.scatter"}});
+  peak.missing = unstated({{device.kind.has_value(), "overload.kind"},
+                           {device.place.has_value(), "overload.place"},
+                           {device.setting.has_value(), "overload.setting"},
+                           {device.scatter.has_value(), "overload.scatter"}});
   if (peak.missing.empty()) peak.torque = *device.setting * (1.0 + *device.scatter);
   return peak;
 }

@@ -6,6 +6,7 @@
 
 #include <fieldshaft/pto.hpp>
 
+#include <algorithm>
 #include <limits>
 
 namespace fieldshaft {
@@ -119,9 +120,12 @@ void check_permitted(const Case& value, Findings& findings) {
     return;
   }
   const Amount limit = amount_of(*value.implement.permitted_power);
+  // A power that is only estimated from the engine's stops where even its low end is too much.
+  const bool even_low = *value.implement.permitted_power < tractor.pto->low;
+  const Amount loosest = even_low ? limit : Amount{std::max(limit.si, tractor.pto->high.value()), Kind::power};
   Finding finding =
       compare(Check::permitted_power, amount_of(tractor.pto->high),
-              {limit, limit, LimitSense::at_most, {{"permitted input power as the case states it", Standing::given}}},
+              {limit, loosest, LimitSense::at_most, {{"permitted input power as the case states it", Standing::given}}},
               "power.permitted");
   if (finding.status != Status::ok) finding.advice = {"power.permitted.advice"};
   findings.add(std::move(finding));

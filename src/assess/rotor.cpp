@@ -7,7 +7,7 @@
 #include <fieldshaft/rotor.hpp>
 
 #include <algorithm>
-#include <limits>
+#include <cmath>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -23,16 +23,37 @@ std::optional<Speed> tip_speed_at(const Case& value, AngularSpeed pto_speed) {
   return tip_speed(geared_speed(pto_speed, gear_ratio(*r.input_speed, *r.rotor_speed)), *r.tip_radius);
 }
 
-/// The limit that the manual or the owner states; a value beyond it stops.
-std::optional<LimitBand> stated_tip_limit(const Case& value) {
-  std::optional<Speed> limit = value.limits.tip_speed;
+/// Tips faster than this stop whatever is stated: the fastest PTO rotor in a published test ran at 105 m/s.
+constexpr Sourced<Speed> tip_ceiling{
+    metres_per_second(120.0),
+    {"120 m/s, a ceiling of this library above the 105 m/s of the fastest published test", Standing::common_practice}};
+
+struct TipLimit {
+  LimitBand band;
+  bool from_manual = false;
+};
+
+/// The manual's limit stops. Without it there is only a line for lawn mowers, which can caution a farm cutter, and a
+/// ceiling. The owner's own limit may tighten either, never loosen it.
+TipLimit tip_limit(const Case& value) {
+  TipLimit limit;
   const Stated<Speed>& manual = value.implement.rotor->item.highest_tip_speed;
-  if (manual && (!limit || *manual < *limit)) limit = manual;
-  if (!limit) return std::nullopt;
-  return LimitBand{amount_of(*limit),
-                   amount_of(*limit),
-                   LimitSense::at_most,
-                   {{"highest tip speed as the case states it", Standing::given}}};
+  if (manual) {
+    const Amount stated = amount_of(*manual);
+    limit = {{stated, stated, LimitSense::at_most, {{"highest tip speed as the case states it", Standing::given}}},
+             true};
+  } else {
+    const TipSpeedLine& line = turf_tip_speed_line();
+    limit.band = {
+        amount_of(line.speed), amount_of(tip_ceiling.value), LimitSense::at_most, {line.source, tip_ceiling.source}};
+  }
+  limit.band.loosest.si = std::min(limit.band.loosest.si, tip_ceiling.value.value());
+  if (value.limits.tip_speed) {
+    limit.band.loosest.si = std::min(limit.band.loosest.si, value.limits.tip_speed->value());
+    limit.band.basis.push_back({"tip speed limit of the owner, as the case states it", Standing::given});
+  }
+  limit.band.strictest.si = std::min(limit.band.strictest.si, limit.band.loosest.si);
+  return limit;
 }
 
 void check_tip_speed(const Case& value, Findings& findings) {
@@ -54,24 +75,24 @@ void check_tip_speed(const Case& value, Findings& findings) {
     return;
   }
   const Speed speed = *tip_speed_at(value, *gear->pto_speed);
-  Finding finding;
-  if (const auto limit = stated_tip_limit(value)) {
-    finding = compare(Check::tip_speed, amount_of(speed), *limit, "rotor.tip_speed");
-    if (finding.status == Status::stop) finding.advice = {"rotor.slow_down"};
-  } else {
-    const TipSpeedLine& line = turf_tip_speed_line();
-    // A line for lawn mowers cannot stop a farm cutter; passing it is a reason to look into the manual.
-    const Amount beyond{std::numeric_limits<double>::infinity(), Kind::speed};
-    finding = compare(Check::tip_speed, amount_of(speed),
-                      {amount_of(line.speed), beyond, LimitSense::at_most, {line.source}}, "rotor.tip_speed_line");
-    if (finding.status != Status::ok) finding.advice = {"rotor.ask_manual"};
-  }
+  const TipLimit limit = tip_limit(value);
+  Finding finding = compare(Check::tip_speed, amount_of(speed), limit.band,
+                            limit.from_manual ? "rotor.tip_speed" : "rotor.tip_speed_line");
+  if (!limit.from_manual && finding.status == Status::ok) finding.status = Status::caution;
+  if (finding.status == Status::stop) finding.advice = {"rotor.slow_down"};
+  if (finding.status == Status::caution) finding.advice = {"rotor.ask_manual"};
   findings.add(std::move(finding));
 }
 
 /// PTO speeds at which guards act, for the implement's nominal speed: the strictest and the widest that is printed.
-std::optional<LimitBand> overspeed_band(AngularSpeed implement_speed) {
+std::optional<LimitBand> overspeed_band(const Case& value) {
+  const AngularSpeed implement_speed = *value.implement.input_speed;
   std::optional<LimitBand> band;
+  if (value.limits.pto_speed) {
+    const Amount stated = amount_of(*value.limits.pto_speed);
+    return LimitBand{
+        stated, stated, LimitSense::at_most, {{"highest PTO speed as the case states it", Standing::given}}};
+  }
   for (const OverspeedGuard& guard : pto_overspeed_guards) {
     if (!is_nominal_speed(implement_speed, guard.nominal)) continue;
     const Amount limit = amount_of(guard.guard);
@@ -82,6 +103,12 @@ std::optional<LimitBand> overspeed_band(AngularSpeed implement_speed) {
   }
   return band;
 }
+
+/// An overspeed at high idle that the driver keeps off by the hand lever; far beyond, the gearing itself is wrong.
+constexpr Sourced<double> greatest_slip{1.5,
+                                        {"1.5 times the implement's speed, a rule of thumb and the default of this "
+                                         "library",
+                                         Standing::common_practice}};
 
 void check_high_idle(const Case& value, Findings& findings) {
   const PtoGear* gear = selected_gear(value);
@@ -94,7 +121,7 @@ void check_high_idle(const Case& value, Findings& findings) {
     findings.add(not_known(Check::overspeed_at_high_idle, "overspeed.unstated", missing));
     return;
   }
-  const auto band = overspeed_band(*value.implement.input_speed);
+  const auto band = overspeed_band(value);
   if (!band) {
     findings.add(not_known(Check::overspeed_at_high_idle, "overspeed.no_limit", {}));
     return;
@@ -102,39 +129,60 @@ void check_high_idle(const Case& value, Findings& findings) {
   const double ratio = gear_ratio(*gear->engine_speed, *gear->pto_speed);
   const AngularSpeed reached = geared_speed(*value.tractor.engine.high_idle, ratio);
   Finding finding = compare(Check::overspeed_at_high_idle, amount_of(reached), *band, "overspeed.at_high_idle");
-  // The engine need not be run up that far: a speed never to pass is the answer, not a stop. In a gear for another
-  // speed there is no such answer.
+  const auto tips = tip_speed_at(value, reached);
+  // The engine need not be run up that far: a speed never to pass is the answer, not a stop. That holds for a gear of
+  // the right speed and an overspeed that a slip of the hand lever explains, not beyond.
   const bool right_gear = is_nominal_speed(*gear->pto_speed, *value.implement.input_speed);
-  if (finding.status == Status::stop && right_gear) finding.status = Status::caution;
-  finding.facts = {fact("gear", gear->name), fact("engine_speed", AngularSpeed::from_value(band->strictest.si / ratio)),
-                   fact("high_idle", *value.tractor.engine.high_idle)};
-  if (finding.status == Status::caution) finding.advice = {"overspeed.keep_below"};
-  if (const auto tips = tip_speed_at(value, reached)) {
+  const bool within_reason = reached <= *value.implement.input_speed * greatest_slip.value;
+  if (finding.status == Status::stop && right_gear && within_reason) finding.status = Status::caution;
+  AngularSpeed ceiling = AngularSpeed::from_value(band->strictest.si);
+  if (tips) {
     finding.facts.push_back(fact("tip_speed", *tips));
     finding.reason = "overspeed.at_high_idle_rotor";
+    const TipLimit limit = tip_limit(value);
+    if (tips->value() > limit.band.loosest.si) {
+      finding.status = Status::stop;
+      finding.reason = "overspeed.tips_beyond";
+      finding.facts.push_back({"tip_limit", limit.band.loosest});
+    }
+    ceiling = std::min(ceiling, reached * (limit.band.strictest.si / tips->value()));
   }
+  // Rounded inwards: a printed limit must not lie above the true one.
+  const double engine_rpm = std::floor(in(ceiling, unit::rpm) / ratio);
+  finding.facts.push_back(fact("gear", gear->name));
+  finding.facts.push_back(fact("engine_speed", rpm(engine_rpm)));
+  finding.facts.push_back(fact("high_idle", *value.tractor.engine.high_idle));
+  if (finding.status != Status::ok && right_gear) finding.advice = {"overspeed.keep_below"};
   findings.add(std::move(finding));
 }
 
-/// The fastest gear that the lever reaches beside the engaged one. While the wrong gear is engaged, the gears for the
-/// implement's own speed are the cure and no hazard.
-const PtoGear* fastest_other_gear(const Case& value) {
+/// Whether the lever can put this gear on the stub that is out: always, where stub and lever are chosen apart; else
+/// only a gear of the stub's own speed.
+bool reaches_the_stub(const PtoGear& gear, const Case& value) {
+  if (lever_can_disagree(*value.tractor.pto.arrangement)) return true;
   const PtoGear* engaged = selected_gear(value);
-  const AngularSpeed wanted = *value.implement.input_speed;
-  const bool engaged_is_right =
-      engaged != nullptr && engaged->pto_speed && is_nominal_speed(*engaged->pto_speed, wanted);
-  const PtoGear* fastest = nullptr;
-  for (const PtoGear& gear : value.tractor.pto.gears) {
-    if (&gear == engaged) continue;
-    if (!engaged_is_right && gear.pto_speed && is_nominal_speed(*gear.pto_speed, wanted)) continue;
-    if (gear.pto_speed && (fastest == nullptr || *gear.pto_speed > *fastest->pto_speed)) fastest = &gear;
-  }
-  return fastest;
+  return engaged == nullptr || !engaged->pto_speed || is_nominal_speed(*gear.pto_speed, *engaged->pto_speed);
 }
 
 /// The PTO speed that a gear reaches with the engine at high idle.
 AngularSpeed highest_speed(const Case& value, const PtoGear& gear) {
   return geared_speed(*value.tractor.engine.high_idle, gear_ratio(*gear.engine_speed, *gear.pto_speed));
+}
+
+/// The gear that the lever reaches beside the engaged one and that turns the stub fastest at high idle. While the wrong
+/// gear is engaged, the gears for the implement's own speed are the cure and no hazard.
+const PtoGear* worst_other_gear(const Case& value) {
+  const PtoGear* engaged = selected_gear(value);
+  const AngularSpeed wanted = *value.implement.input_speed;
+  const bool engaged_is_right =
+      engaged != nullptr && engaged->pto_speed && is_nominal_speed(*engaged->pto_speed, wanted);
+  const PtoGear* worst = nullptr;
+  for (const PtoGear& gear : value.tractor.pto.gears) {
+    if (&gear == engaged || !reaches_the_stub(gear, value)) continue;
+    if (!engaged_is_right && is_nominal_speed(*gear.pto_speed, wanted)) continue;
+    if (worst == nullptr || highest_speed(value, gear) > highest_speed(value, *worst)) worst = &gear;
+  }
+  return worst;
 }
 
 void check_other_gears(const Case& value, Findings& findings) {
@@ -151,12 +199,12 @@ void check_other_gears(const Case& value, Findings& findings) {
     findings.add(not_known(Check::overspeed_in_other_gears, "other_gears.unstated", missing));
     return;
   }
-  const PtoGear* gear = fastest_other_gear(value);
+  const PtoGear* gear = worst_other_gear(value);
   if (gear == nullptr) {
     findings.not_examined(Check::overspeed_in_other_gears);
     return;
   }
-  const auto band = overspeed_band(*value.implement.input_speed);
+  const auto band = overspeed_band(value);
   if (!band) {
     findings.add(not_known(Check::overspeed_in_other_gears, "overspeed.no_limit", {}));
     return;
@@ -164,9 +212,9 @@ void check_other_gears(const Case& value, Findings& findings) {
   const AngularSpeed reached = highest_speed(value, *gear);
   Finding finding = compare(Check::overspeed_in_other_gears, amount_of(reached), *band, "other_gears.speed");
   if (finding.status != Status::ok) {
-    finding.status = lever_can_disagree(*pto.arrangement) ? Status::caution : Status::ok;
-    finding.reason = finding.status == Status::ok ? "other_gears.own_stub" : "other_gears.too_fast";
-    if (finding.status == Status::caution) finding.advice = {"other_gears.secure"};
+    finding.status = Status::caution; // nobody has moved the lever yet
+    finding.reason = "other_gears.too_fast";
+    finding.advice = {"other_gears.secure"};
   }
   finding.facts = {fact("gear", gear->name)};
   const auto tips = tip_speed_at(value, reached);

@@ -55,7 +55,8 @@ void check_pto_speed(const Case& value, Findings& findings) {
   const AngularSpeed wanted = *value.implement.input_speed;
   const AngularSpeed turned = *gear->pto_speed;
   const PtoSpeedTolerance tolerance = tolerance_for(wanted);
-  const bool match = math::abs(turned - wanted) <= tolerance.tolerance;
+  const AngularSpeed rounding = 1e-9 * wanted; // 530 r/min is within 10 r/min of 540
+  const bool match = math::abs(turned - wanted) <= tolerance.tolerance + rounding;
   Finding finding = make_finding(Check::pto_speed, match ? Status::ok : Status::stop, "speed.match");
   finding.value = amount_of(turned);
   finding.limit = amount_of(wanted);
@@ -92,7 +93,8 @@ void check_stub_and_lever(const Case& value, Findings& findings) {
   Finding finding = make_finding(Check::stub_and_lever, Status::ok, "stub.agrees");
   if (!agree) {
     finding = make_finding(Check::stub_and_lever, as_implement ? Status::caution : Status::stop, "stub.disagrees");
-    finding.advice = {"stub.change"};
+    // Only the side that meets the implement's speed is named; where the gear is wrong, that finding says what to do.
+    if (as_implement) finding.advice = {"stub.change"};
   }
   finding.value = amount_of(*gear->pto_speed);
   finding.limit = amount_of(stub.type->nominal_speed);

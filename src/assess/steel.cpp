@@ -29,6 +29,13 @@ ResolvedSteel resolve_steel(const SteelChoice& steel, Length diameter, const cha
   return resolved;
 }
 
+void doubt_strength(Finding& finding, const ResolvedSteel& steel) {
+  if (steel.outside == nullptr || finding.status >= Status::not_known) return;
+  finding.status = Status::not_known;
+  finding.reason = "strength.section_too_large";
+  finding.advice.clear();
+}
+
 LimitBand shear_yield_band(const ResolvedSteel& steel, double margin) {
   const Sourced<double> strict = shear_ratio(ShearRatio::maximum_shear);
   const Sourced<double> loose = shear_ratio(ShearRatio::distortion_energy);

@@ -22,6 +22,9 @@ struct ResolvedSteel {
 /// The steel for a section of this diameter.
 ResolvedSteel resolve_steel(const SteelChoice& steel, Length diameter, const char* path);
 
+/// A pass on a strength that may not hold for the section is not known.
+void doubt_strength(Finding& finding, const ResolvedSteel& steel);
+
 /// Both schools of the yield strength in shear, each divided by the wanted margin: strictest is the maximum-shear
 /// theory, loosest the distortion-energy theory.
 LimitBand shear_yield_band(const ResolvedSteel& steel, double margin);

@@ -4,6 +4,7 @@
 #include "assess/fatigue.hpp"
 #include "assess/interface.hpp"
 #include "assess/loads.hpp"
+#include "assess/overload.hpp"
 #include "assess/steel.hpp"
 #include "assess/stub.hpp"
 
@@ -34,10 +35,7 @@ Finding shear_finding(Check check, Stress stress, const ResolvedSteel& steel, co
   LimitBand band = shear_yield_band(steel, yield_margin(value));
   band.basis.push_back(yield_margin_source(value));
   Finding finding = compare(check, amount_of(stress), band, reason);
-  if (steel.outside != nullptr && finding.status < Status::not_known) {
-    finding.status = Status::not_known;
-    finding.reason = "strength.section_too_large";
-  }
+  doubt_strength(finding, steel);
   return finding;
 }
 
@@ -48,35 +46,53 @@ Length wall_of(const TubeProfile& tube) {
   return tube.inner_diameter ? 0.5 * (*tube.outer_diameter - *tube.inner_diameter) : *tube.outer_diameter;
 }
 
-void check_tube(const Case& value, const PeakLoad& peak, const MeanLoad& mean, Findings& findings) {
+/// The section of the telescoping member, or the entry that is missing.
+struct TubeOfCase {
+  std::optional<Section> section;
+  ResolvedSteel steel;
+  std::vector<std::string> missing;
+};
+
+TubeOfCase resolve_tube(const Case& value) {
   const TubeProfile& tube = value.driveline.tube;
-  const bool round = tube.outer_diameter.has_value();
-  const bool profile = tube.enclosed_area && tube.perimeter && tube.wall;
-  const ResolvedSteel steel = resolve_steel(value.driveline.tube_steel, wall_of(tube), "driveline.tube_steel");
+  TubeOfCase found;
+  found.steel = resolve_steel(value.driveline.tube_steel, wall_of(tube), "driveline.tube_steel");
+  found.missing = found.steel.missing;
+  if (tube.enclosed_area && tube.perimeter && tube.wall) {
+    found.section = ProfileSection(*tube.enclosed_area, *tube.perimeter, *tube.wall);
+  } else if (tube.outer_diameter && tube.inner_diameter) {
+    const bool solid = *tube.inner_diameter == Length{};
+    found.section = solid ? Section(SolidSection(*tube.outer_diameter))
+                          : Section(TubeSection(*tube.outer_diameter, *tube.inner_diameter));
+  } else if (tube.outer_diameter) {
+    found.missing.emplace_back("driveline.tube.inner_diameter");
+  } else {
+    found.missing.emplace_back("driveline.tube");
+  }
+  return found;
+}
+
+void check_tube(const Case& value, const TubeOfCase& tube, const PeakLoad& peak, const MeanLoad& mean,
+                Findings& findings) {
   std::vector<std::string> missing = peak.missing;
-  if (!round && !profile) missing.emplace_back("driveline.tube");
-  missing.insert(missing.end(), steel.missing.begin(), steel.missing.end());
-  if (!missing.empty()) {
+  missing.insert(missing.end(), tube.missing.begin(), tube.missing.end());
+  if (!tube.section || !missing.empty()) {
     findings.add(not_known(Check::tube_torsion, "tube.unstated", missing));
     return;
   }
-  Stress stress{};
-  if (profile) {
-    stress = torsion_stress(ProfileSection(*tube.enclosed_area, *tube.perimeter, *tube.wall), *peak.torque);
-  } else if (tube.inner_diameter && tube.inner_diameter->value() > 0.0) {
-    stress = torsion_stress(TubeSection(*tube.outer_diameter, *tube.inner_diameter), *peak.torque);
-  } else if (tube.inner_diameter) {
-    stress = torsion_stress(SolidSection(*tube.outer_diameter), *peak.torque);
-  }
-  if (round && !tube.inner_diameter) {
-    findings.add(not_known(Check::tube_torsion, "tube.unstated", {"driveline.tube.inner_diameter"}));
-    return;
-  }
-  Finding finding = shear_finding(Check::tube_torsion, stress, steel, value, "tube.torsion");
+  Finding finding = shear_finding(Check::tube_torsion, torsion_stress(*tube.section, *peak.torque), tube.steel, value,
+                                  "tube.torsion");
   add_torque_facts(finding, peak, mean);
-  if (finding.status == Status::stop || finding.status == Status::caution)
-    finding.advice = {"strength.lower_peak", "tube.larger"};
+  if (finding.status == Status::stop || finding.status == Status::caution) {
+    finding.advice = {"tube.larger"};
+  }
   findings.add(std::move(finding));
+}
+
+/// Torque at which the member yields by the strictest school.
+Stated<Torque> yield_of(const TubeOfCase& tube) {
+  if (!tube.section || !tube.steel.yield) return std::nullopt;
+  return yield_torque(*tube.section, shear_yield(*tube.steel.yield, ShearRatio::maximum_shear));
 }
 
 void check_joint_rating(const Case& value, const PeakLoad& peak, Findings& findings) {
@@ -92,7 +108,7 @@ void check_joint_rating(const Case& value, const PeakLoad& peak, Findings& findi
               {limit, limit, LimitSense::at_most, {{"rating of the joints as the case states it", Standing::given}}},
               "joint_rating.peak");
   finding.facts = {fact("origin", PhraseId{peak_phrase(peak.origin)}), {"capacity", limit}};
-  if (finding.status != Status::ok) finding.advice = {"joint_rating.larger", "strength.lower_peak"};
+  if (finding.status != Status::ok) finding.advice = {"joint_rating.larger"};
   findings.add(std::move(finding));
 }
 
@@ -115,14 +131,13 @@ void add_stub_facts(Finding& finding, const Stub& stub) {
 
 void advise_on_stub(Finding& finding, const MeanLoad& mean) {
   if (finding.status != Status::stop && finding.status != Status::caution) return;
-  finding.advice = {"strength.lower_peak"};
   if (!mean.torque || !is_nominal_speed(mean.speed, rpm(540))) {
-    finding.advice.push_back("stub.larger_type");
+    finding.advice = {"stub.larger_type"};
     return;
   }
   finding.facts.push_back(fact("mean", *mean.torque));
   finding.facts.push_back(fact("mean_at_1000", shaft_torque(mean.power, rpm(1000))));
-  finding.advice.push_back("stub.faster");
+  finding.advice = {"stub.faster"};
 }
 
 void check_root_and_teeth(const Case& value, const Stub& stub, const PeakLoad& peak, const MeanLoad& mean,
@@ -200,52 +215,88 @@ void check_flanks(const Case& value, const Stub& stub, const MeanLoad& mean, Fin
   findings.add(std::move(finding));
 }
 
-/// The least torque at which any part reaches the limit of its finding: what a device may let through.
-void name_weakest(Assessment& strength) {
-  const auto is_capacity = [](const Fact& f) { return std::string_view(f.name) == "capacity"; };
-  std::optional<Amount> least;
-  for (const Finding& finding : strength.findings) {
-    const auto found = std::find_if(finding.facts.begin(), finding.facts.end(), is_capacity);
-    if (found == finding.facts.end()) continue;
-    const Amount capacity = std::get<Amount>(found->value);
-    if (!least || capacity.si < least->si) least = capacity;
-  }
-  if (!least) return;
-  for (Finding& finding : strength.findings) finding.facts.push_back({"weakest", *least});
+/// Entries without which it is not known how far the front joint bends while the shaft turns.
+std::vector<std::string> missing_angles(const Case& value, const DrivelineOverRange& range) {
+  std::vector<std::string> missing = range.missing;
+  for (const auto& [state, path] : range.missing_of_state) missing.push_back(path);
+  if (!value.driveline.front_joint_kind) missing.emplace_back("driveline.front_joint_kind");
+  return missing;
 }
 
-/// Joint angle that bends the stub in work: the greatest of the states in which the shaft turns.
-Stated<Angle> driven_front_angle(const DrivelineOverRange& range) {
-  Stated<Angle> angle;
+/// The greatest angle of the front joint of all states in which the shaft turns.
+Angle driven_front_angle(const DrivelineOverRange& range) {
+  Angle angle{};
   for (const StateExtremes& state : range.states) {
-    if (state.driven && (!angle || state.front.value > *angle)) angle = state.front.value;
+    if (state.driven && state.front.value > angle) angle = state.front.value;
   }
   return angle;
 }
 
+/// A wide-angle joint shares its angle between two crosses, and only the first bends the stub.
+Angle cross_angle(const Case& value, Angle joint_angle) {
+  return value.driveline.front_joint_kind == JointKind::wide_angle ? 0.5 * joint_angle : joint_angle;
+}
+
+/// Largest torque behind the front joint: a plain joint at an angle raises it by up to 1/cos, twice in every turn.
+PeakLoad behind_front_joint(const Case& value, PeakLoad peak, const DrivelineOverRange& range) {
+  for (std::string& path : missing_angles(value, range)) peak.missing.push_back(std::move(path));
+  if (!peak.missing.empty() || !peak.torque) return peak;
+  const Angle angle = cross_angle(value, driven_front_angle(range));
+  if (angle >= degrees(90)) {
+    peak.missing.emplace_back("range.turning");
+    return peak;
+  }
+  peak.torque = joint_peak_couples(*peak.torque, angle).output;
+  return peak;
+}
+
+/// Combined stress by both schools: strictest by the greatest shear stress, loosest by von Mises.
+struct CombinedStress {
+  Stress von_mises;
+  Stress twice_shear;
+};
+
+CombinedStress combined_stress(Torque torque, Torque couple, Length diameter) {
+  ShaftLoad load;
+  load.torque_mean = torque;
+  load.bending_amplitude = couple;
+  const Stress von_mises = shaft_stresses(load, diameter).peak;
+  ShaftLoad bending;
+  bending.bending_amplitude = couple;
+  const Stress bent = shaft_stresses(bending, diameter).peak;
+  const Stress sheared = torsion_stress(SolidSection(diameter), torque);
+  return {von_mises, math::sqrt(bent * bent + 4.0 * sheared * sheared)};
+}
+
 /// A joint at an angle bends the stub by the couple T tan b, fully reversed in the steel each turn.
-void check_root_at_angle(const Case& value, const Stub& stub, const PeakLoad& peak, const Stated<Angle>& angle,
+void check_root_at_angle(const Case& value, const Stub& stub, const PeakLoad& peak, const DrivelineOverRange& range,
                          Findings& findings) {
   std::vector<std::string> missing = peak.missing;
-  if (!angle) missing.emplace_back("range.working");
+  for (std::string& path : missing_angles(value, range)) missing.push_back(std::move(path));
   if (!stub_known(Check::root_torsion_at_angle, stub, missing, findings)) return;
-  ShaftLoad load;
-  load.torque_mean = *peak.torque;
-  load.bending_amplitude = joint_peak_couples(*peak.torque, *angle).driving;
-  const double margin = yield_margin(value);
-  const Amount limit = amount_of(*stub.steel.yield / margin);
-  Finding finding =
-      compare(Check::root_torsion_at_angle, amount_of(shaft_stresses(load, stub.smallest).peak),
-              {limit, limit, LimitSense::at_most, {stub.steel.source, mean_stress_source, yield_margin_source(value)}},
-              "stub.root_at_angle");
+  const Angle angle = driven_front_angle(range);
+  const Angle bent = cross_angle(value, angle);
+  if (bent >= degrees(90)) {
+    findings.add(not_known(Check::root_torsion_at_angle, "stub.joint_past_lock", {"range.turning"}));
+    return;
+  }
+  const Torque couple = joint_peak_couples(*peak.torque, bent).driving;
+  const CombinedStress stress = combined_stress(*peak.torque, couple, stub.smallest);
+  const Stress allowed = *stub.steel.yield / yield_margin(value);
+  Finding finding = compare(Check::root_torsion_at_angle, amount_of(stress.von_mises),
+                            {amount_of(allowed * (stress.von_mises / stress.twice_shear)),
+                             amount_of(allowed),
+                             LimitSense::at_most,
+                             {stub.steel.source, mean_stress_source, yield_margin_source(value)}},
+                            "stub.root_at_angle");
   finding.facts = {fact("torque", *peak.torque), fact("origin", PhraseId{peak_phrase(peak.origin)}),
-                   fact("angle", *angle), fact("couple", load.bending_amplitude)};
-  const bool straight_holds =
-      shaft_stresses({Torque{}, Torque{}, Torque{}, *peak.torque}, stub.smallest).peak.value() <= limit.si;
-  if (finding.status == Status::stop && straight_holds) finding.reason = "stub.root_at_angle_only";
-  const Torque capacity = *peak.torque * (finding.limit->si / finding.value->si);
-  finding.facts.push_back(fact("capacity", capacity));
-  if (finding.status == Status::stop) finding.advice = {straight_holds ? "stub.less_angle" : "strength.lower_peak"};
+                   fact("angle", angle), fact("couple", couple)};
+  const bool straight_holds = combined_stress(*peak.torque, Torque{}, stub.smallest).von_mises <= allowed;
+  if (finding.status == Status::stop && straight_holds) {
+    finding.reason = "stub.root_at_angle_only";
+    finding.advice = {"stub.less_angle"};
+  }
+  doubt_strength(finding, stub.steel);
   add_stub_facts(finding, stub);
   findings.add(std::move(finding));
 }
@@ -256,17 +307,20 @@ void check_strength(const Case& value, const DrivelineOverRange& range, Findings
   const Stub stub = resolve_stub(value);
   const PeakLoad peak = peak_load(value);
   const MeanLoad mean = mean_load(value);
-  Assessment strength; // gathered apart, because the advice needs the weakest of them
-  Findings gathered(strength);
-  check_root_and_teeth(value, stub, peak, mean, gathered);
-  check_root_at_angle(value, stub, peak, driven_front_angle(range), gathered);
-  check_flanks(value, stub, mean, gathered);
-  check_tube(value, peak, mean, gathered);
-  check_joint_rating(value, peak, gathered);
-  name_weakest(strength);
-  for (Finding& finding : strength.findings) findings.add(std::move(finding));
+  const PeakLoad behind = behind_front_joint(value, peak, range);
+  check_root_and_teeth(value, stub, peak, mean, findings);
+  check_root_at_angle(value, stub, peak, range, findings);
+  check_flanks(value, stub, mean, findings);
+  const TubeOfCase tube = resolve_tube(value);
+  check_tube(value, tube, behind, mean, findings);
+  check_joint_rating(value, behind, findings);
+  check_overload(value, stub, mean, yield_of(tube), findings);
   const StateExtremes* working = range.find(MachineState::working);
-  check_fatigue(value, stub, mean, working != nullptr ? Stated<Angle>(working->front.value) : std::nullopt, findings);
+  const bool kind_known = value.driveline.front_joint_kind.has_value();
+  check_fatigue(value, stub, mean,
+                working != nullptr && kind_known ? Stated<Angle>(cross_angle(value, working->front.value))
+                                                 : std::nullopt,
+                findings);
 }
 
 } // namespace assessing

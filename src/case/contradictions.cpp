@@ -91,6 +91,37 @@ void check_gears(Problems& problems, const TractorPto& pto) {
                       names.empty() ? "a gear of tractor.pto.gears, which lists none" : "one of " + names});
 }
 
+/// Speeds that cannot belong to one machine.
+void check_speeds(Problems& problems, const Case& value) {
+  const TractorPto& pto = value.tractor.pto;
+  for (std::size_t i = 0; i < pto.gears.size(); ++i) {
+    const PtoGear& gear = pto.gears[i];
+    const std::string path = "tractor.pto.gears[" + std::to_string(i) + "]";
+    expect_below(problems, (path + ".engine_speed").c_str(), gear.engine_speed, value.tractor.engine.high_idle,
+                 "tractor.engine.high_idle", [](AngularSpeed w) { return w; });
+    const bool other_speed =
+        gear.pto_speed && pto.gears[0].pto_speed && !is_nominal_speed(*gear.pto_speed, *pto.gears[0].pto_speed);
+    if (pto.arrangement == StubArrangement::fixed && other_speed) {
+      problems.push_back({"tractor.pto.arrangement", "\"fixed\" with gears of different PTO speeds",
+                          "\"lever only\" or another arrangement that has more than one speed"});
+      break;
+    }
+  }
+  const auto& rotor = value.implement.rotor;
+  if (!rotor || !rotor->present || !rotor->item.input_speed || !value.implement.input_speed) return;
+  if (is_nominal_speed(*rotor->item.input_speed, *value.implement.input_speed)) return;
+  problems.push_back({"implement.rotor.input_speed", text_of(amount_of(*rotor->item.input_speed)),
+                      "implement.input_speed (" + text_of(amount_of(*value.implement.input_speed)) + ")"});
+}
+
+void check_peak(Problems& problems, const Implement& implement) {
+  if (!implement.peak_factor || !implement.torque_swing) return;
+  if (*implement.peak_factor >= 1.0 + *implement.torque_swing) return;
+  problems.push_back(
+      {"implement.peak_factor", check::text_of(*implement.peak_factor, ""),
+       "at least one plus implement.torque_swing (" + check::text_of(1.0 + *implement.torque_swing, "") + ")"});
+}
+
 void check_tube(Problems& problems, const TubeProfile& tube) {
   const auto same = [](Length l) { return l; };
   expect_below(problems, "driveline.tube.inner_diameter", tube.inner_diameter, tube.outer_diameter,
@@ -128,6 +159,15 @@ void check_hitch(Problems& problems, const Hitch& hitch) {
 }
 
 void check_ranges(Problems& problems, const Case& value) {
+  if (value.range.working && value.range.working->driven == false) {
+    problems.push_back({"range.working.driven", "\"no\"", "\"yes\": the PTO turns in work"});
+  }
+  const bool trailed = value.tractor.hitch.kind == HitchKind::drawbar;
+  if (trailed && value.range.turning && value.range.turning->yaw &&
+      value.range.turning->yaw->low == value.range.turning->yaw->high) {
+    problems.push_back({"range.turning.yaw", "an interval of nothing",
+                        "the turns that the machine takes, such as [\"-30 deg\", \"30 deg\"]"});
+  }
   const struct {
     const char* name;
     const Stated<StateRange>& range;
@@ -160,6 +200,8 @@ void find_contradictions(const Case& value, Problems& problems) {
   check_steel(problems, "tractor.pto.stub_steel", value.tractor.pto.stub_steel);
   check_steel(problems, "driveline.tube_steel", value.driveline.tube_steel);
   check_gears(problems, value.tractor.pto);
+  check_speeds(problems, value);
+  check_peak(problems, value.implement);
   check_tube(problems, value.driveline.tube);
   check_hitch(problems, value.tractor.hitch);
   check_ranges(problems, value);

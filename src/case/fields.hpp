@@ -28,6 +28,12 @@ inline constexpr Bounds fraction{0.0, 1.0, false, true};
 inline constexpr Bounds full_turn{-pi, pi, false, false};
 inline constexpr Bounds quarter_turn{-pi / 2, pi / 2, true, true};
 inline constexpr Bounds joint_limit{0.0, pi / 2, true, false};
+inline constexpr Bounds some_power{1.0, 1e8, false, false};
+inline constexpr Bounds some_torque{1.0, 1e7, false, false};
+/// The strongest steels of the trade stay below this: beyond it a unit was mistaken.
+inline constexpr Bounds steel_strength{0.0, 2.5e9, true, false};
+/// No device is truer than that.
+inline constexpr Bounds device_scatter{0.05, 1.0, false, true};
 inline constexpr Bounds type_number{0.0, 4.0, false, false};
 
 enum class Need { optional, required };
@@ -35,8 +41,9 @@ enum class Need { optional, required };
 template <class V> void fields(V& v, SteelChoice& steel) {
   v.text("name", steel.name, "steel of the catalogue, such as 1045 or 4140");
   v.text("condition", steel.condition, "its condition in the catalogue, such as cold-drawn");
-  v.field("yield", steel.yield, above_zero, "tensile yield strength, where it is known from a certificate or drawing");
-  v.field("ultimate", steel.ultimate, above_zero, "tensile strength, from the same paper");
+  v.field("yield", steel.yield, steel_strength,
+          "tensile yield strength, where it is known from a certificate or drawing");
+  v.field("ultimate", steel.ultimate, steel_strength, "tensile strength, from the same paper");
   v.field("hardness", steel.hardness, above_zero, "Brinell hardness of the tooth flanks");
 }
 
@@ -64,7 +71,7 @@ template <class V> void fields(V& v, TractorPto& pto) {
 template <class V> void fields(V& v, Engine& engine) {
   v.field("rated_speed", engine.rated_speed, above_zero, "engine speed at rated power");
   v.field("high_idle", engine.high_idle, above_zero, "highest engine speed without load");
-  v.field("torque_rise", engine.torque_rise, not_negative, "peak torque over rated torque, less one: \"25 %\"");
+  v.field("torque_rise", engine.torque_rise, fraction, "peak torque over rated torque, less one: \"25 %\"");
 }
 
 template <class V> void fields(V& v, Hitch& hitch) {
@@ -86,7 +93,7 @@ template <class V> void fields(V& v, Hitch& hitch) {
 
 template <class V> void fields(V& v, Tractor& tractor) {
   v.text("name", tractor.name, Need::required, "what its owner calls it");
-  v.field("power", tractor.power, above_zero, "rated power");
+  v.field("power", tractor.power, some_power, "rated power");
   v.choice("power_basis", tractor.power_basis, "which power that is: at the PTO, or of the engine, net or gross");
   v.object("engine", tractor.engine, "engine speeds and torque rise");
   v.object("pto", tractor.pto, "rear PTO");
@@ -111,11 +118,11 @@ template <class V> void fields(V& v, InputConnection& input) {
 template <class V> void fields(V& v, Implement& implement) {
   v.text("name", implement.name, Need::required, "what its owner calls it");
   v.field("input_speed", implement.input_speed, above_zero, "speed for which the implement is made");
-  v.field("power_need", implement.power_need, above_zero, "mean power at the implement's input in the heaviest work");
+  v.field("power_need", implement.power_need, some_power, "mean power at the implement's input in the heaviest work");
   v.field("peak_factor", implement.peak_factor, at_least_one, "peak torque over mean torque at the input");
   v.field("torque_swing", implement.torque_swing, fraction,
           "how far the torque swings about its mean in steady work, once a turn: \"30 %\"");
-  v.field("permitted_power", implement.permitted_power, above_zero, "highest input power by the operator's manual");
+  v.field("permitted_power", implement.permitted_power, some_power, "highest input power by the operator's manual");
   v.field("mast_height", implement.mast_height, above_zero, "mounted: upper hitch point above the lower ones");
   v.object("input", implement.input, "power input connection");
   v.fitted("rotor", implement.rotor, "rotor with blades or hammers, or \"none\"");
@@ -137,8 +144,11 @@ template <class V> void fields(V& v, DrivelineCase& driveline) {
   v.object("tractor_yoke", driveline.tractor_yoke, "spline of the yoke at the tractor's end");
   v.choice("seat", driveline.seat, "how that yoke sits on the stub: with clearance (usual), or clamped");
   v.field("hub_length", driveline.hub_length, above_zero, "length of the yoke's splined hub");
-  v.choice("joints", driveline.joints, "kind of both joints");
-  v.field("joint_rating", driveline.joint_rating, above_zero, "highest torque of the weaker joint by its manual");
+  v.choice("front_joint_kind", driveline.front_joint_kind, "kind of the joint at the tractor");
+  v.choice("rear_joint_kind", driveline.rear_joint_kind, "kind of the joint at the implement");
+  v.field("yoke_phase", driveline.yoke_phase, full_turn,
+          "rear yoke of the intermediate shaft turned against its front yoke; \"0 deg\" when both stand in line");
+  v.field("joint_rating", driveline.joint_rating, some_torque, "highest torque of the weaker joint by its manual");
   v.field("front_joint", driveline.front_joint, above_zero, "end of the stub to the front joint's centre, as coupled");
   v.field("rear_joint", driveline.rear_joint, above_zero,
           "end of the input shaft to the rear joint's centre, as coupled");
@@ -152,8 +162,8 @@ template <class V> void fields(V& v, DrivelineCase& driveline) {
 
 template <class V> void fields(V& v, OverloadDevice& device) {
   v.choice("kind", device.kind, "kind of the device");
-  v.field("setting", device.setting, above_zero, "torque at which it slips, shears or trips, at its own place");
-  v.field("scatter", device.scatter, fraction, "how far the true torque may lie from the setting: \"15 %\"");
+  v.field("setting", device.setting, some_torque, "torque at which it slips, shears or trips, at its own place");
+  v.field("scatter", device.scatter, device_scatter, "how far the true torque may lie from the setting: \"15 %\"");
   v.choice("place", device.place, "where it sits");
 }
 
@@ -182,6 +192,7 @@ template <class V> void fields(V& v, Limits& limits) {
   v.field("power_reserve", limits.power_reserve, fraction, "power left over in the heaviest work");
   v.field("yield_margin", limits.yield_margin, at_least_one, "wanted yield torque over peak torque");
   v.field("tip_speed", limits.tip_speed, above_zero, "highest tip speed that the owner accepts");
+  v.field("pto_speed", limits.pto_speed, above_zero, "highest PTO speed by the implement's manual");
   v.field("wanted_life", limits.wanted_life, above_zero, "hours of work that the driveline shall last");
   v.field("flank_pressure", limits.flank_pressure, above_zero, "allowable pressure on the spline flanks");
 }

@@ -33,6 +33,9 @@ constexpr std::array phrases = {
                                 "\"{right_gear}\", which gives {limit}; see that the stub is the one for that speed."},
     Phrase{"speed.no_gear", "Use a tractor that has a PTO gear for {limit}: this one lists none. No adaptor and no "
                             "off-speed running makes up for it."},
+    Phrase{"speed.judge_later",
+           "Not judged until the PTO is known to turn at the implement's own speed: what the implement needs "
+           "at another speed is not known."},
     Phrase{"stub.unstated", "The stub and the engaged gear are not both stated."},
     Phrase{"stub.no_type", "The stub fits no known type, so its speed is not known."},
     Phrase{"stub.agrees", "The stub, {stub}, and the engaged gear \"{gear}\" mean the same speed."},
@@ -104,14 +107,11 @@ constexpr std::array phrases = {
     Phrase{"stub.section.root", "between the teeth"},
     Phrase{"stub.section.groove", "in the retaining groove"},
     Phrase{"stub.root_torsion",
-           "Peak torque {torque} ({origin}) on the smallest section, {diameter} {section}. Shear yield "
-           "by the school that sets the limit shown is reached at {capacity}."},
+           "Peak torque {torque} ({origin}) on the smallest section, {diameter} {section}. The limit "
+           "shown, yield over its margin, is reached at {capacity}."},
     Phrase{"stub.tooth_shear",
            "Peak torque {torque} ({origin}) on {engaged} of engaged spline, half of the teeth carrying. "
-           "The limit shown is reached at {capacity}."},
-    Phrase{"strength.lower_peak",
-           "Set the overload device lower, so that no more than {weakest} can arrive, if the implement's "
-           "own peaks allow it; without a device, fit one at the implement end."},
+           "The limit shown, yield over its margin, is reached at {capacity}."},
     Phrase{"stub.faster",
            "Carry the power at 1000 r/min: the mean torque falls from {mean} to {mean_at_1000}, and every peak "
            "in proportion. It needs a tractor gear, a stub, a yoke and an implement for 1000."},
@@ -129,7 +129,8 @@ constexpr std::array phrases = {
     Phrase{"stub.flanks_longer", "Use a yoke with a longer hub or a larger PTO type."},
     Phrase{"tube.unstated",
            "Sizes and steel of the telescoping member or what sets the peak torque are not all stated."},
-    Phrase{"tube.torsion", "Peak torque {torque} ({origin}). The limit shown is reached at {capacity}."},
+    Phrase{"tube.torsion",
+           "Peak torque {torque} ({origin}). The limit shown, yield over its margin, is reached at {capacity}."},
     Phrase{"tube.larger", "Use a driveline of a larger size."},
     Phrase{"joint_rating.unstated",
            "The rating of the joints (their manual gives it) or what sets the peak torque is not stated."},
@@ -146,17 +147,52 @@ constexpr std::array phrases = {
     Phrase{"stub.less_angle",
            "Make the front joint bend less while the shaft turns (pin distance, turn limit, height of the "
            "input), or let no more than {capacity} arrive."},
+    Phrase{"part.stub", "the stub in torsion"},
+    Phrase{"part.teeth", "the stub's spline teeth"},
+    Phrase{"part.tube", "the telescoping member"},
+    Phrase{"part.joints", "the joints"},
+    Phrase{"window.unstated",
+           "Overload device, peak factor, power need or the strength of a part of the line are not all stated."},
+    Phrase{"window.within",
+           "The work needs a setting of at least {lowest}; the weakest part, {part}, allows at most {highest}. "
+           "The device sits between, its scatter included."},
+    Phrase{"window.too_high",
+           "The weakest part, {part}, yields at {part_torque}; with margin and scatter the device may be set "
+           "to {highest} at most. As it is set the part goes before the device does."},
+    Phrase{"window.too_low",
+           "The work itself reaches {working_peak}; with its scatter the device must be set to {lowest} at "
+           "least, or it lets go in normal work, heats up and wears."},
+    Phrase{"window.none_fitted",
+           "No device is fitted, and implement or engine bring more than the {highest} that the weakest "
+           "part, {part}, bears with margin."},
+    Phrase{"window.none_fitted_small",
+           "No device is fitted. Implement and engine alone stay below the {highest} that the weakest "
+           "part, {part}, bears with margin, but a blockage against the turning masses is bounded "
+           "by nothing."},
+    Phrase{"window.lower",
+           "Set the overload device between {lowest} and {highest}, by its manual, and test that it still slips."},
+    Phrase{"window.raise",
+           "Set the overload device between {lowest} and {highest}, by its manual; never tighten it solid."},
+    Phrase{"window.fit",
+           "Fit an overload device at the implement end, set between {lowest} and {highest} less its scatter."},
+    Phrase{"window.closed",
+           "No setting is right: the work needs at least {lowest}, {part} allows at most {highest}. Make {part} "
+           "stronger (larger size, higher speed), lower the implement's peaks, or use a device of less "
+           "scatter."},
     Phrase{"life.unstated",
            "Stub and its tensile strength, power need, swing of the torque or the working positions are not all "
            "stated."},
     Phrase{"life.wanted",
-           "Life class: {life}; wanted: {wanted}. Mean torque {mean}, swinging by {swing} to either side, and "
-           "a front joint angle of {angle} that bends the stub by {couple} in every turn: reversed stress "
-           "{amplitude}, endurance limit {endurance} (notched, 99 % reliability, Goodman)."},
-    Phrase{"life.no_wish",
-           "Life class: {life}; no wanted life is stated. Mean torque {mean}, swinging by {swing} to either side, "
-           "and a front joint angle of {angle} that bends the stub by {couple} in every turn: reversed stress "
-           "{amplitude}, endurance limit {endurance} (notched, 99 % reliability, Goodman)."},
+           "Life class: {life}; wanted: {wanted}. Mean torque {mean}, swinging by {swing} to either side, and a front "
+           "joint angle of {angle} that bends the stub by {couple} in every turn, together do the harm "
+           "of a reversed stress of {value} (notched, 99 % reliability, Goodman)."},
+    Phrase{"life.no_wish", "Life class: {life}; no wanted life is stated. Mean torque {mean}, swinging by {swing} to "
+                           "either side, and a front "
+                           "joint angle of {angle} that bends the stub by {couple} in every turn, together do the harm "
+                           "of a reversed stress of {value} (notched, 99 % reliability, Goodman)."},
+    Phrase{"life.outside",
+           "Within the limit, but the steel is outside the range for which the fatigue formulas are stated."},
+    Phrase{"stub.joint_past_lock", "The front joint would pass a right angle while the shaft turns."},
     Phrase{"life.lengthen",
            "Bend the front joint less in work, carry the power at a higher PTO speed, or use a larger PTO type."},
     Phrase{"life.under_10_h", "under 10 h"},
@@ -166,15 +202,31 @@ constexpr std::array phrases = {
     Phrase{"life.beyond_10000_h", "beyond 10 000 h"},
     // Joint angles and telescope.
     Phrase{"angle.unstated", "Hitch, joints, input connection or the positions in this state are not all stated."},
-    Phrase{"angle.driven", "Larger of the two joint angles, over all positions of this state, with the shaft turning."},
+    Phrase{"angle.impossible", "A position as stated cannot be: {why}."},
+    Phrase{"angle.driven",
+           "Over all positions of this state, with the shaft turning: {end} fares worse against its limit."},
     Phrase{"angle.at_rest",
-           "Larger of the two joint angles, over all positions of this state, with the shaft at rest."},
+           "Over all positions of this state, with the shaft at rest: {end} fares worse against its limit."},
     Phrase{"angle.reduce_driven",
            "Bend the joints no further than {limit} while the shaft turns: disengage the PTO before "
            "tighter turns or higher lifts, move the pin towards the middle between the joints, or use "
            "a wide-angle joint where its manual allows it."},
     Phrase{"angle.reduce_at_rest",
            "Limit turn or lift so that no joint passes {limit} even at rest: it locks and breaks."},
+    Phrase{"joint.front", "the joint at the tractor"},
+    Phrase{"joint.rear", "the joint at the implement"},
+    Phrase{"variation.unstated",
+           "Hitch, kinds of the joints, phase of the yokes, engaged gear or the positions are not all stated."},
+    Phrase{"variation.driven",
+           "The implement's shaft turns unevenly by {value} of the PTO speed ({speed}) at the worst position "
+           "in which it is driven, both joints in their true planes together. The limits are guide "
+           "values for its angular acceleration, from passenger cars."},
+    Phrase{"variation.endless",
+           "How unevenly the implement's shaft turns has no bound: a joint reaches a right angle, or the yokes "
+           "stand out of line."},
+    Phrase{"variation.yokes",
+           "See that both yokes of the intermediate shaft stand in line; a splined tube put together one "
+           "position wrong makes it worse."},
     Phrase{"difference.unstated", "Hitch, joints, input connection or the working positions are not all stated."},
     Phrase{"difference.in_work",
            "Greatest difference of the two joint angles in work. Unequal angles make the implement run "
@@ -201,6 +253,8 @@ constexpr std::array phrases = {
            "Kind of hitch, distance from shaft end to pin and type of the stub are not all stated."},
     Phrase{"drawbar.no_distance", "No drawbar distance is known for {stub}; the tractor's manual states it."},
     Phrase{"drawbar.met", "The pin stands in {position} for {stub}."},
+    Phrase{"drawbar.measure_again",
+           "The pin may stand in {position} for {stub}, but the measurement is too loose to prove it."},
     Phrase{"drawbar.between", "The pin stands between the known positions for {stub}; nearest is {position}."},
     Phrase{"drawbar.too_short", "The pin is nearer to the shaft end than any position for work with {stub}: the front "
                                 "joint bends more in turns, and the driveline bottoms earlier."},
@@ -230,12 +284,12 @@ constexpr std::array phrases = {
     Phrase{"overspeed.at_high_idle_rotor",
            "With the engine at high idle ({high_idle}) the gear \"{gear}\" turns the PTO at "
            "{value} and the blade tips at {tip_speed}."},
+    Phrase{"overspeed.tips_beyond",
+           "With the engine at high idle ({high_idle}) the gear \"{gear}\" turns the blade tips at "
+           "{tip_speed}, faster than the {tip_limit} that they may."},
     Phrase{"overspeed.keep_below", "In the gear \"{gear}\" never let the engine pass {engine_speed}."},
     Phrase{"other_gears.unstated", "Gears, engaged gear, stub arrangement and implement speed are not all stated."},
     Phrase{"other_gears.speed", "The fastest other gear, \"{gear}\", reaches {value} at most."},
-    Phrase{"other_gears.own_stub",
-           "The gear \"{gear}\" reaches {value}, but on a stub of its own: the lever cannot put it "
-           "on this one."},
     Phrase{"other_gears.too_fast", "One movement of the lever to \"{gear}\" turns this implement at up to {value}."},
     Phrase{"other_gears.too_fast_rotor",
            "One movement of the lever to \"{gear}\" turns this implement at up to {value}; its "
@@ -265,10 +319,12 @@ constexpr std::array phrases = {
     Phrase{"state.turning", "while turning"},
     Phrase{"state.transport", "in transport"},
     // The report itself.
-    Phrase{"report.memory", "What passes rests partly on remembered limits that are still to be checked against their "
-                            "standards; they are marked \"from memory, verify\" below."},
+    Phrase{"report.not_all", "Not everything was examined (see below)."},
+    Phrase{"report.memory", "It rests partly on limits that are remembered and not yet verified (marked below)."},
     Phrase{"report.never_examined",
-           "Also outside this assessment: fouling of the driveline with tongue, links or tyres; critical speed and "
+           "Also outside this assessment: the implement-end yoke and its shaft; sense of rotation; an overrunning "
+           "clutch for a rotor that runs on; thrust of the telescope and life of the joint bearings; guard tubes that "
+           "bottom before the members; fouling of the driveline with tongue, links or tyres; critical speed and "
            "vibration; engagement shock; brakes, weights and stability; electrical and hydraulic lines."},
     // Cautions.
     Phrase{"caution.standstill", "Stop the engine, remove the key and wait until everything stands still before you go "
@@ -307,6 +363,7 @@ std::string_view title_of(Check check) noexcept {
   case Check::turning_angle: return "Joint angle while turning";
   case Check::transport_angle: return "Joint angle in transport";
   case Check::angle_difference: return "Difference of the two joint angles";
+  case Check::speed_variation: return "Uneven running of the implement's shaft";
   case Check::overlap: return "Telescope: overlap at the longest";
   case Check::clearance: return "Telescope: clearance at the shortest";
   case Check::tip_speed: return "Rotor: blade tip speed";

@@ -32,7 +32,8 @@ std::string distinct(Amount amount, Amount other, UnitStyle style) {
   std::string text = to_string(amount, style);
   if (amount.si == other.si || text != to_string(other, style)) return text;
   const PrintUnit unit = print_unit(amount.kind, style, amount.si);
-  return format_number(amount.si / unit.factor, unit.decimals + 3) + " " + unit.symbol;
+  const std::string number = format_number(amount.si / unit.factor, unit.decimals + 3);
+  return *unit.symbol == '\0' ? number : number + " " + unit.symbol;
 }
 
 const char* limit_word(LimitSense sense) {
@@ -116,6 +117,9 @@ std::string basis(const Finding& finding) {
 std::string headline(const Assessment& assessment) {
   const std::size_t checks = assessment.findings.size();
   const std::string in_checks = " in " + count_of(checks, "check", "checks");
+  // A pass that rests on remembered limits says so in its first line.
+  const std::string rest = std::string(" ") + std::string(phrase("report.not_all")) +
+                           (assessment.rests_on_memory() ? " " + std::string(phrase("report.memory")) : std::string());
   switch (assessment.verdict()) {
   case Status::stop:
     return "STOP: " + count_of(assessment.count(Status::stop), "objection", "objections") + in_checks +
@@ -124,15 +128,11 @@ std::string headline(const Assessment& assessment) {
     return "NOT KNOWN: " + count_of(assessment.count(Status::not_known), "check", "checks") + " of " +
            std::to_string(checks) + " cannot be decided with what the case states.";
   case Status::caution:
-    return "CAUTION: no objection" + in_checks + ", with " +
-           count_of(assessment.count(Status::caution), "caution", "cautions") + ".";
-  case Status::ok: return "OK: no objection" + in_checks + ".";
+    return "CAUTION: no objection" + in_checks + ", " +
+           count_of(assessment.count(Status::caution), "caution", "cautions") + "." + rest;
+  case Status::ok: return "NO OBJECTION" + in_checks + "." + rest;
   }
   return "";
-}
-
-std::string memory_warning(const Assessment& assessment) {
-  return assessment.rests_on_memory() ? std::string(phrase("report.memory")) : std::string();
 }
 
 std::vector<const Finding*> with_status(const Assessment& assessment, Status status) {

@@ -28,9 +28,6 @@ std::string basis(const Finding& finding);
 /// First line of a report: the verdict in words.
 std::string headline(const Assessment& assessment);
 
-/// What the pass rests on, if remembered limits bear on it; else empty.
-std::string memory_warning(const Assessment& assessment);
-
 /// Findings of one status, in the order of the checks.
 std::vector<const Finding*> with_status(const Assessment& assessment, Status status);
 

@@ -63,8 +63,6 @@ void append_group(std::string& out, const Assessment& assessment, Status status,
 std::string to_text(const Assessment& assessment, UnitStyle style) {
   std::string out;
   append_wrapped(out, "", headline(assessment));
-  const std::string warning = memory_warning(assessment);
-  if (!warning.empty()) append_wrapped(out, "", warning);
   out += "\n";
   if (!assessment.title.empty()) append_wrapped(out, "Case:      ", assessment.title);
   append_wrapped(out, "Tractor:   ", assessment.tractor);

@@ -68,7 +68,7 @@ TEST_CASE("each kind of wrong entry names its path, its value and what was expec
     const CaseProblem p = only_problem(changed("/tractor/power", 85));
     CHECK(p.path == "tractor.power");
     CHECK(p.value == "85");
-    CHECK(p.expected.find("a power such as \"60 kW\" or \"80 hp\", above 0 kW") == 0);
+    CHECK(p.expected.find("a power such as \"60 kW\" or \"80 hp\", at least 0.001 kW") == 0);
     CHECK(p.expected.find("a bare number has no unit") != std::string::npos);
   }
   SUBCASE("a wrong dimension") {
@@ -134,7 +134,7 @@ TEST_CASE("entries that contradict each other are problems") {
     CHECK(only_problem(document).path == "tractor.pto.gears[1].name");
   }
   SUBCASE("rated speed above high idle") {
-    CHECK(only_problem(changed("/tractor/engine/high_idle", "2000 rpm")).path == "tractor.engine.rated_speed");
+    CHECK(only_problem(changed("/tractor/engine/high_idle", "2150 rpm")).path == "tractor.engine.rated_speed");
   }
   SUBCASE("a tube without wall") {
     CHECK(only_problem(changed("/driveline/tube/inner_diameter", "60 mm")).path == "driveline.tube.inner_diameter");
@@ -152,6 +152,35 @@ TEST_CASE("entries that contradict each other are problems") {
     const CaseProblem p = only_problem(changed("/driveline/tube_steel/name", "1021"));
     CHECK(p.path == "driveline.tube_steel");
     CHECK(p.expected.find("no \"1021\"; it holds 1018 1020") != std::string::npos);
+  }
+  SUBCASE("a fixed stub with two speeds") {
+    Json document = good_document();
+    document["tractor"]["pto"]["gears"].push_back({{"name", "1000"}, {"pto_speed", "1000 rpm"}});
+    CHECK(only_problem(document).path == "tractor.pto.arrangement");
+  }
+  SUBCASE("an engine speed above high idle") {
+    CHECK(only_problem(changed("/tractor/pto/gears/0/engine_speed", "2400 rpm")).path ==
+          "tractor.pto.gears[0].engine_speed");
+  }
+  SUBCASE("a rotor stated for another input speed") {
+    CHECK(only_problem(changed("/implement/rotor/input_speed", "1000 rpm")).path == "implement.rotor.input_speed");
+  }
+  SUBCASE("a peak below the swing") {
+    CHECK(only_problem(changed("/implement/peak_factor", 1.1)).path == "implement.peak_factor");
+  }
+  SUBCASE("work with the PTO at rest") {
+    CHECK(only_problem(changed("/range/working/driven", "no")).path == "range.working.driven");
+  }
+  SUBCASE("turning by nothing") {
+    CHECK(only_problem(changed("/range/turning/yaw", Json{"0 deg", "0 deg"})).path == "range.turning.yaw");
+  }
+  SUBCASE("a torque rise of 2500 %") {
+    CHECK(only_problem(changed("/tractor/engine/torque_rise", 25)).path == "tractor.engine.torque_rise");
+  }
+  SUBCASE("a strength in the wrong unit") {
+    Json document = good_document();
+    document["tractor"]["pto"]["stub_steel"] = {{"yield", "530 ksi"}};
+    CHECK(only_problem(document).path == "tractor.pto.stub_steel.yield");
   }
   SUBCASE("a drawbar with links") {
     CHECK(only_problem(changed("/tractor/hitch/lower_link", "900 mm")).path == "tractor.hitch");

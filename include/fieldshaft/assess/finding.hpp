@@ -52,6 +52,7 @@ enum class Check {
   turning_angle,
   transport_angle,
   angle_difference,
+  speed_variation,
   overlap,
   clearance,
   tip_speed,

@@ -150,7 +150,9 @@ struct DrivelineCase {
   Interface tractor_yoke;
   Stated<YokeSeat> seat;
   Stated<Length> hub_length;
-  Stated<JointKind> joints;
+  Stated<JointKind> front_joint_kind;
+  Stated<JointKind> rear_joint_kind;
+  Stated<Angle> yoke_phase; ///< rear yoke of the intermediate shaft turned against its front yoke; 0: in line
   Stated<Torque> joint_rating;
   Stated<MeasuredLength> front_joint; ///< PTO shaft end to the front joint centre, rearwards along the shaft
   Stated<MeasuredLength> rear_joint;  ///< shaft end of the input connection to the rear joint centre, forwards
@@ -200,6 +202,7 @@ struct Limits {
   Stated<double> power_reserve;
   Stated<double> yield_margin;
   Stated<Speed> tip_speed;
+  Stated<AngularSpeed> pto_speed; ///< ceiling of the implement by its manual
   Stated<Time> wanted_life;
   Stated<Stress> flank_pressure;
 };

@@ -8,6 +8,7 @@ inline namespace v0 {
 
 enum class Kind {
   number,
+  share, ///< a number that is written as a percentage
   angle,
   angular_speed,
   angular_acceleration,
@@ -43,6 +44,7 @@ enum class Kind {
 constexpr const char* kind_name(Kind kind) noexcept {
   switch (kind) {
   case Kind::number: return "a plain number";
+  case Kind::share: return "a share";
   case Kind::angle: return "an angle";
   case Kind::angular_speed: return "a shaft speed";
   case Kind::angular_acceleration: return "an angular acceleration";

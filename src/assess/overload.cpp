@@ -1,0 +1,116 @@
+// The window of settings of the overload device: above what the work needs, below what the weakest part bears.
+
+#include "assess/overload.hpp"
+
+#include "assess/steel.hpp"
+
+#include <fieldshaft/overload.hpp>
+#include <fieldshaft/shaft.hpp>
+#include <fieldshaft/spline.hpp>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+namespace {
+
+/// The parts between tractor and implement whose yield is known, and the entries of those whose yield is not. Each
+/// yields by the strictest school; the names are ids of the report's catalogue.
+struct Chain {
+  std::vector<ChainPart> parts;
+  std::vector<std::string> missing;
+};
+
+void add_stub(const Stub& stub, Chain& chain) {
+  chain.missing.insert(chain.missing.end(), stub.missing.begin(), stub.missing.end());
+  if (!stub.spline || !stub.steel.yield) {
+    if (stub.missing.empty()) chain.missing.emplace_back("tractor.pto.stub");
+    return;
+  }
+  const Stress shear = shear_yield(*stub.steel.yield, ShearRatio::maximum_shear);
+  chain.parts.push_back({"part.stub", yield_torque(SolidSection(stub.smallest), shear), 1.0});
+  const Stress per_newton_metre = spline_stress(*stub.spline, newton_metres(1.0)).tooth_shear;
+  chain.parts.push_back({"part.teeth", newton_metres(1.0) * (shear / per_newton_metre), 1.0});
+}
+
+void add_rest(const Case& value, const Stated<Torque>& tube_yield, Chain& chain) {
+  if (tube_yield) {
+    chain.parts.push_back({"part.tube", *tube_yield, 1.0});
+  } else {
+    chain.missing.emplace_back("driveline.tube");
+  }
+  if (value.driveline.joint_rating) {
+    chain.parts.push_back({"part.joints", *value.driveline.joint_rating, 1.0});
+  } else {
+    chain.missing.emplace_back("driveline.joint_rating");
+  }
+}
+
+void add_window_facts(Finding& finding, const DeviceWindow& window) {
+  finding.facts.push_back(fact("lowest", window.lowest));
+  finding.facts.push_back(fact("highest", window.highest));
+  finding.facts.push_back(fact("part", PhraseId{window.weakest_name.data()}));
+  finding.facts.push_back(fact("part_torque", window.weakest_torque));
+  if (!window.open()) finding.advice.emplace_back("window.closed");
+}
+
+Finding judge_device(const DeviceWindow& window, Torque setting) {
+  Finding finding;
+  if (setting > window.highest) {
+    finding = make_finding(Check::overload_window, Status::stop, "window.too_high");
+    finding.advice = {"window.lower"};
+  } else if (setting < window.lowest) {
+    finding = make_finding(Check::overload_window, Status::caution, "window.too_low");
+    finding.advice = {"window.raise"};
+  } else {
+    finding = make_finding(Check::overload_window, Status::ok, "window.within");
+  }
+  if (!window.open()) finding.advice.clear(); // no setting is right; the window itself is the answer
+  finding.value = amount_of(setting);
+  finding.limit = amount_of(window.highest);
+  finding.sense = LimitSense::at_most;
+  finding.margin = 1.0 - setting / window.highest;
+  return finding;
+}
+
+} // namespace
+
+void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, const Stated<Torque>& tube_yield,
+                    Findings& findings) {
+  Chain chain;
+  add_stub(stub, chain);
+  add_rest(value, tube_yield, chain);
+  std::vector<std::string> missing = mean.missing;
+  missing.insert(missing.end(), chain.missing.begin(), chain.missing.end());
+  if (!value.implement.peak_factor) missing.emplace_back("implement.peak_factor");
+  if (!value.overload) missing.emplace_back("overload");
+  const bool fitted = value.overload && value.overload->present;
+  if (fitted && !value.overload->item.setting) missing.emplace_back("overload.setting");
+  if (fitted && !value.overload->item.scatter) missing.emplace_back("overload.scatter");
+  if (!missing.empty()) {
+    findings.add(not_known(Check::overload_window, "window.unstated", missing));
+    return;
+  }
+  const Torque working_peak = *mean.torque * *value.implement.peak_factor;
+  const double scatter = fitted ? *value.overload->item.scatter : 0.0;
+  const DeviceWindow window = device_window(working_peak, chain.parts, scatter, 1.0, yield_margin(value));
+  Finding finding;
+  if (fitted) {
+    finding = judge_device(window, *value.overload->item.setting);
+  } else if (const PeakLoad peak = peak_load(value); peak.torque && *peak.torque <= window.highest) {
+    // The engine is bounded, the inertia of a blocked rotor and of the engine's flywheel is not.
+    finding = make_finding(Check::overload_window, Status::caution, "window.none_fitted_small");
+    finding.advice = {"window.fit"};
+  } else {
+    finding = make_finding(Check::overload_window, Status::stop, "window.none_fitted");
+    if (window.open()) finding.advice = {"window.fit"};
+  }
+  add_window_facts(finding, window);
+  finding.facts.push_back(fact("working_peak", working_peak));
+  finding.basis = {{"window between working peak and yield of the weakest part, static", Standing::exact},
+                   yield_margin_source(value)};
+  findings.add(std::move(finding));
+}
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft
