@@ -104,7 +104,8 @@ def read(module: str) -> tuple[list[Function], list[Struct], list[Enumeration]]:
     functions, structs, enumerations = [], [], []
     for header in sorted((INCLUDE / module).glob("*.hpp")):
         lines = _without_private(header.read_text()).split("\n")
-        for i, line in enumerate(lines):
+        for i, whole in enumerate(lines):
+            line = re.sub(r"^template <[^>]*> ", "", whole)
             comment = _comment_before(lines, i)
             name = header.name
             if match := re.match(r"(?:struct|class) (\w+)(?: final)? \{", line):
@@ -123,7 +124,7 @@ def read(module: str) -> tuple[list[Function], list[Struct], list[Enumeration]]:
                 members = [(name, dict(documented).get(name, "")) for name in names]
                 enumerations.append(Enumeration(module, name, match[1], members, comment))
             elif line and not line[0].isspace() and not line.startswith(("//", "#", "template", "using", "}", "namespace")):
-                text = "\n".join(lines[i : i + 12])
+                text = "\n".join([line, *lines[i + 1 : i + 12]])
                 if (match := _FUNCTION.match(text)) and "operator" not in match["returns"]:
                     arguments = [_parameter(a) for a in split_arguments(match["arguments"])]
                     returns = match["returns"].strip().removeprefix("const ").rstrip("& ")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import importlib
 import json
 import sys
 from collections.abc import Iterable
@@ -33,7 +34,7 @@ def _with_progress(files: list[str]) -> Iterable[str]:
     """The files; with a bar on a terminal where there are several."""
     if len(files) > 1 and sys.stderr.isatty():
         try:
-            from tqdm import tqdm
+            tqdm = importlib.import_module("tqdm").tqdm
         except ImportError:
             return files
         bar: Iterable[str] = tqdm(files, unit="case", file=sys.stderr)

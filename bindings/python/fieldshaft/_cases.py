@@ -35,6 +35,9 @@ class CaseProblem(Record):
     """
 
     __slots__ = ("path", "value", "expected")
+    path: str
+    value: str
+    expected: str
 
     def __init__(self, path: str, value: str, expected: str) -> None:
         fill(self, (path, value, expected))
@@ -115,6 +118,9 @@ class ReportedValue(Record):
     """
 
     __slots__ = ("si", "unit", "text")
+    si: float
+    unit: str
+    text: str
 
     def __init__(self, si: float, unit: str, text: str) -> None:
         fill(self, (si, unit, text))
@@ -155,6 +161,16 @@ class Finding(Record):
     """
 
     __slots__ = ("id", "title", "status", "text", "value", "limit", "margin", "advice", "missing", "document")
+    id: str
+    title: str
+    status: Status
+    text: str
+    value: ReportedValue | None
+    limit: ReportedValue | None
+    margin: float | None
+    advice: tuple[str, ...]
+    missing: tuple[str, ...]
+    document: dict[str, Any]
 
     def __init__(self, document: Mapping[str, Any]) -> None:
         fill(

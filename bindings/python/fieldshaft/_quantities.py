@@ -22,14 +22,9 @@ TORQUE_NAMES = frozenset({"foot_pound"})
 
 
 def application_registry() -> Any:
-    try:
-        import pint
-    except ImportError as error:
-        raise ImportError(
-            "fieldshaft answers with quantities and needs pint for them: pip install 'fieldshaft[units]'. "
-            "The functions of fieldshaft.si take and return plain SI numbers without it."
-        ) from error
-    return pint.get_application_registry().get()
+    from fieldshaft._extras import need
+
+    return need("pint", "quantities (fieldshaft.si takes and returns plain SI numbers without it)").get_application_registry().get()
 
 
 class Context:
@@ -95,8 +90,8 @@ def _find_factor(value: Any, kind: str, context: Context, parameter: str) -> flo
     wanted = registry.Unit(table["pint"])
     if value.dimensionality != wanted.dimensionality:
         raise _wrong_unit(units, kind, context, parameter, "")
-    one = registry.Quantity(1.0, units)
-    if registry.Quantity(0.0, units).m_as(wanted) != 0.0:
+    one = registry.Quantity(1, units)  # whole numbers: a registry may calculate with decimals or fractions
+    if registry.Quantity(0, units).m_as(wanted) != 0:
         raise _wrong_unit(units, kind, context, parameter, ": a difference, not a reading of a thermometer")
     root = registry.get_root_units(units)[1]
     turns = dict(root._units).get("radian", 0)
@@ -252,7 +247,7 @@ def _write_amount(kind: str, trade: str | None) -> Writer:
         found = results.get(key)
         if found is None:
             unit = registry.Unit(name)
-            found = results[key] = (float(registry.Quantity(1.0, unit).m_as(si)), unit)
+            found = results[key] = (float(registry.Quantity(1, unit).m_as(si)), unit)
         factor, unit = found
         return registry.Quantity(value if factor == 1.0 else value / factor, unit)
 
@@ -325,6 +320,8 @@ class QuantityRecord(Record):
     """A record whose values are quantities. `si` is the same record in plain SI numbers."""
 
     __slots__ = ("_si", "_registry")
+    _si: Any
+    _registry: Any
     _types: tuple[str, ...] = ()
     _si_class: type[Record] = Record
 
@@ -335,17 +332,30 @@ class QuantityRecord(Record):
 
     @classmethod
     def _from_si(cls, record: Any, registry: Any) -> Any:
-        new = object.__new__(cls)
-        object.__setattr__(new, "_si", record)
-        object.__setattr__(new, "_registry", registry)
-        fill(new, [writer(kind)(value, registry) for kind, value in zip(cls._types, record._values(), strict=True)])
-        return new
+        values = [writer(kind)(value, registry) for kind, value in zip(cls._types, record._values(), strict=True)]
+        return _filled(object.__new__(cls), record, registry, values)
 
     def __eq__(self, other: object) -> bool:
         return bool(self._si == other._si) if isinstance(other, type(self)) else NotImplemented
 
     def __hash__(self) -> int:
         return hash((type(self), self._si))
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return _restored, (type(self), self._si, self._values())
+
+    def replace(self, **changes: Any) -> Any:
+        """The same record with some values changed."""
+        context = Context(type(self).__name__)
+        context.meet(self._registry, "the record")
+        kinds = dict(zip(self._names(), self._types, strict=True))
+        if unknown := sorted(set(changes) - set(kinds)):
+            raise TypeError(f"{type(self).__name__} has no {', '.join(unknown)}")
+        numbers = {name: reader(kinds[name])(value, context, name) for name, value in changes.items()}
+        si = self._si.replace(**numbers)
+        values = {name: _kept(changes[name], getattr(si, name), kinds[name], self._registry) for name in changes}
+        kept = dict(zip(self._names(), self._values(), strict=True))
+        return _filled(object.__new__(type(self)), si, self._registry, tuple({**kept, **values}.values()))
 
     def __repr__(self) -> str:
         inside = ", ".join(f"{n}={_repr_of(v)}" for n, v in zip(self._names(), self._values(), strict=True))
@@ -360,6 +370,23 @@ def _repr_of(value: Any) -> str:
     return repr(value)
 
 
+def _kept(given: Any, number: Any, kind: str, registry: Any) -> Any:
+    """What a record shows of a value: a quantity as given, anything else in the unit of the trade."""
+    return given if hasattr(given, "_REGISTRY") else writer(kind)(number, registry)
+
+
+def _filled(record: Any, si: Any, registry: Any, values: Any) -> Any:
+    object.__setattr__(record, "_si", si)
+    object.__setattr__(record, "_registry", registry)
+    fill(record, values)
+    return record
+
+
+def _restored(cls: Any, si: Any, values: tuple[Any, ...]) -> Any:
+    """A record from its pickle. Its quantities have come back in the application registry."""
+    return _filled(object.__new__(cls), si, application_registry(), values)
+
+
 def fill_quantities(record: QuantityRecord, values: tuple[Any, ...]) -> None:
     """Sets the values of a new record: quantities as given, texts as quantities in the unit of the trade."""
     cls = type(record)
@@ -368,15 +395,8 @@ def fill_quantities(record: QuantityRecord, values: tuple[Any, ...]) -> None:
     numbers = [reader(k)(v, context, n) for k, v, n in zip(cls._types, values, names, strict=True)]
     si = cls._si_class(*numbers)
     registry = context.registry or application_registry()
-    object.__setattr__(record, "_si", si)
-    object.__setattr__(record, "_registry", registry)
-    fill(
-        record,
-        [
-            given if hasattr(given, "_REGISTRY") else writer(kind)(value, registry)
-            for kind, given, value in zip(cls._types, values, si._values(), strict=True)
-        ],
-    )
+    kept = [_kept(g, v, k, registry) for k, g, v in zip(cls._types, values, si._values(), strict=True)]
+    _filled(record, si, registry, kept)
 
 
 __all__ = ["Caller", "QuantityRecord", "fill_quantities", "register_records"]

@@ -24,6 +24,9 @@ class Cycles(Record):
     """
 
     __slots__ = ("range", "mean", "count")
+    range: Any
+    mean: Any
+    count: Any
 
     def __init__(self, range: Any, mean: Any, count: Any) -> None:
         fill(self, (range, mean, count))

@@ -14,7 +14,8 @@ def _same(a: Any, b: Any) -> bool:
     if hasattr(a, "shape") or hasattr(b, "shape"):
         import numpy as np
 
-        return bool(np.array_equal(a, b))
+        equal = a == b
+        return getattr(a, "shape", None) == getattr(b, "shape", None) and bool(np.all(equal))
     if isinstance(a, tuple) and isinstance(b, tuple):
         return len(a) == len(b) and all(map(_same, a, b))
     return bool(a == b)
@@ -133,6 +134,8 @@ class Sourced(Record):
     """
 
     __slots__ = ("value", "source")
+    value: Any
+    source: Any
 
     def __init__(self, value: Any, source: Any) -> None:
         fill(self, (value, source))
@@ -150,6 +153,8 @@ class Validated(Record):
     """
 
     __slots__ = ("value", "outside")
+    value: Any
+    outside: Any
 
     def __init__(self, value: Any, outside: Any = None) -> None:
         fill(self, (value, outside))

@@ -69,7 +69,9 @@ class Layer:
         value = entry.default
         if self.si or not self.library.is_quantity(entry.type):
             if isinstance(value, str) and (value.endswith(")") or value == "None"):
-                return value  # a call such as NotchFactors()
+                # A call such as NotchFactors(). Of records with quantities the SI one, which needs no pint.
+                holds = not self.si and self.library.holds_quantities(entry.type)
+                return f"si.{value}" if holds and value.endswith(")") else value
             return repr(value)
         return repr(f"{value!r} {self.library.kinds[entry.type.head]['si']}")
 
@@ -176,7 +178,7 @@ def names(library: Library) -> list[str]:
     return [*functions, *library.structs, *library.enumerations]
 
 
-def _all(library: Library, extra: list[str]) -> str:
+def exported(library: Library, extra: list[str]) -> str:
     return "__all__ = [\n" + "".join(f"    {json.dumps(n)},\n" for n in sorted([*names(library), *extra])) + "]\n"
 
 
@@ -194,7 +196,7 @@ def si_layer(library: Library) -> str:
         "from fieldshaft import _core\nfrom fieldshaft._errors import InputError\n",
         f"from fieldshaft._cycles import (\n{''.join(f'    {n},' + chr(10) for n in CYCLES)})\n",
         "from fieldshaft._records import Name, Record, Sourced, Validated, fill\n\n",
-        _all(library, ["InputError", "Sourced", "Validated", *CYCLES]),
+        exported(library, ["InputError", "Sourced", "Validated", *CYCLES]),
     ]
     parts.append("\n_core.register_error(InputError)\n_core.register(Sourced)\n_core.register(Validated)\n")
     parts += ["\n\n@_core.register\n" + layer.enumeration(e) for e in library.enumerations.values()]
@@ -214,7 +216,7 @@ def quantity_layer(library: Library) -> str:
         "from fieldshaft._quantities import Caller, QuantityRecord, fill_quantities, register_records\n",
         "from fieldshaft._records import Sourced, Validated\n",
         f"from fieldshaft.si import (\n{''.join(f'    {n},' + chr(10) for n in shared)})\n\n",
-        _all(library, ["InputError", "Sourced", "Validated"]),
+        exported(library, ["InputError", "Sourced", "Validated"]),
     ]
     parts += ["\n\n" + layer.struct(s, _methods(library, s)) for s in structs]
     parts.append("\n\nregister_records(\n    " + ",\n    ".join(s.name for s in structs) + ",\n)\n\n")

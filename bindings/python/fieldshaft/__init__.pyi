@@ -1,0 +1,1381 @@
+# Generated from the descriptions in bindings/python. Change those, not this file.
+from collections.abc import Iterable, Sequence
+from typing import Any
+
+from numpy.typing import ArrayLike
+from pint import Quantity
+
+from fieldshaft import si as si
+from fieldshaft._cases import (
+    Assessment as Assessment,
+    Case as Case,
+    CaseError as CaseError,
+    CaseProblem as CaseProblem,
+    Finding as Finding,
+    ReportedValue as ReportedValue,
+    Status as Status,
+    assess as assess,
+    case_json_schema as case_json_schema,
+    read_case as read_case,
+    read_case_file as read_case_file,
+    to_json as to_json,
+    to_text as to_text,
+)
+from fieldshaft._errors import InputError as InputError
+from fieldshaft._quantities import QuantityRecord
+from fieldshaft._quantity_cycles import (
+    Cycles as Cycles,
+    close_residue as close_residue,
+    count_closed_cycles as count_closed_cycles,
+    count_cycles as count_cycles,
+    count_repeating_cycles as count_repeating_cycles,
+    history_damage as history_damage,
+    miner_damage as miner_damage,
+)
+from fieldshaft._records import Sourced as Sourced
+from fieldshaft._records import Validated as Validated
+from fieldshaft.si import (
+    ClutchContact as ClutchContact,
+    DamageMethod as DamageMethod,
+    DrawbarPosition as DrawbarPosition,
+    DriveShock as DriveShock,
+    EnduranceFactors as EnduranceFactors,
+    FeedBasis as FeedBasis,
+    Ground as Ground,
+    LifeClass as LifeClass,
+    LimiterKind as LimiterKind,
+    LoadKind as LoadKind,
+    LoadShock as LoadShock,
+    MeanStressRule as MeanStressRule,
+    Money as Money,
+    NotchFactors as NotchFactors,
+    NotchLoad as NotchLoad,
+    OlderValueClass as OlderValueClass,
+    OverspeedRatios as OverspeedRatios,
+    OwnershipCost as OwnershipCost,
+    RotorMachine as RotorMachine,
+    SettingBasis as SettingBasis,
+    SettingPractice as SettingPractice,
+    ShearRatio as ShearRatio,
+    SmallCycles as SmallCycles,
+    Source as Source,
+    SplineCutting as SplineCutting,
+    SplineFactors as SplineFactors,
+    SplineFit as SplineFit,
+    SplineForm as SplineForm,
+    SplineFractions as SplineFractions,
+    SplineMode as SplineMode,
+    SplineRoot as SplineRoot,
+    SplineSeat as SplineSeat,
+    SplineSteel as SplineSteel,
+    Standing as Standing,
+    StubArrangement as StubArrangement,
+    StubHazard as StubHazard,
+    StubPlace as StubPlace,
+    StubSafety as StubSafety,
+    SurfaceConstants as SurfaceConstants,
+    SurfaceFinish as SurfaceFinish,
+    ThreadSystem as ThreadSystem,
+    TorqueCycle as TorqueCycle,
+    TorsionSchool as TorsionSchool,
+    Traction as Traction,
+    ValueClass as ValueClass,
+    WindowState as WindowState,
+)
+
+__all__ = [
+    "Assessment",
+    "BoltGrade",
+    "Case",
+    "CaseError",
+    "CaseProblem",
+    "ChainPart",
+    "ClutchContact",
+    "ClutchEngagement",
+    "CoarsePitch",
+    "Cycles",
+    "DamageMethod",
+    "DeviceSetting",
+    "DeviceWindow",
+    "DrawbarCategory",
+    "DrawbarDistance",
+    "DrawbarPosition",
+    "DriveShock",
+    "Duty",
+    "DutyLife",
+    "EconomySaving",
+    "EnduranceConditions",
+    "EnduranceFactors",
+    "EngineLine",
+    "EnginePoint",
+    "FarthestFlight",
+    "FatigueStrength",
+    "FeedBasis",
+    "FeedLimit",
+    "FeedRate",
+    "Finding",
+    "Flight",
+    "GrossEnginePower",
+    "Ground",
+    "ImplementPower",
+    "InputError",
+    "InvoluteGeometry",
+    "InvoluteProfile",
+    "InvoluteSpline",
+    "JointCouples",
+    "JointDuty",
+    "JointInRow",
+    "JointPairExtremes",
+    "LengthLimits",
+    "LengthRange",
+    "LifeClass",
+    "LimiterKind",
+    "LoadKind",
+    "LoadShock",
+    "Machine",
+    "Material",
+    "MeanStressRule",
+    "MeasuredSpline",
+    "Money",
+    "NetEnginePower",
+    "NotchFactors",
+    "NotchLoad",
+    "OlderValueClass",
+    "OpenSection",
+    "Overload",
+    "OverrunCoast",
+    "OverspeedRatios",
+    "OwnershipCost",
+    "PowerPoint",
+    "ProfileSection",
+    "PtoIdentification",
+    "PtoMatch",
+    "PtoOption",
+    "PtoOptions",
+    "PtoOutput",
+    "PtoPower",
+    "PtoPowerRange",
+    "PtoType",
+    "RecommendedPower",
+    "RecommendedPowers",
+    "RectangleSection",
+    "RepairClass",
+    "ReportedValue",
+    "RotorMachine",
+    "RulePowers",
+    "SaggingWeight",
+    "SettingBasis",
+    "SettingPractice",
+    "ShaftLoad",
+    "ShaftStep",
+    "ShaftStresses",
+    "ShapedProfile",
+    "ShearRatio",
+    "SleeveStress",
+    "SmallCycles",
+    "SnLine",
+    "SolidSection",
+    "Source",
+    "Sourced",
+    "SplineAllowables",
+    "SplineCapacity",
+    "SplineCutting",
+    "SplineFactors",
+    "SplineFit",
+    "SplineForm",
+    "SplineFractions",
+    "SplineLimits",
+    "SplineMode",
+    "SplinePosition",
+    "SplineRoot",
+    "SplineSeat",
+    "SplineSize",
+    "SplineSizes",
+    "SplineSteel",
+    "SplineStress",
+    "Standing",
+    "Status",
+    "SteppedShaft",
+    "StraightProfile",
+    "StraightSpline",
+    "Strength",
+    "StubArrangement",
+    "StubHazard",
+    "StubLoad",
+    "StubPlace",
+    "StubSafety",
+    "StubSection",
+    "StubShaft",
+    "StubStress",
+    "SurfaceConstants",
+    "SurfaceFinish",
+    "TelescopeThrust",
+    "ThreadSystem",
+    "TipSpeedLine",
+    "TorqueBand",
+    "TorqueCycle",
+    "TorqueSnLine",
+    "TorsionImpact",
+    "TorsionSchool",
+    "Traction",
+    "TriangleSection",
+    "TubeSection",
+    "UnevenProfileSection",
+    "Validated",
+    "ValueClass",
+    "Wall",
+    "WidthLimit",
+    "WindowState",
+    "YearOfUse",
+    "accumulated_repair",
+    "ansi_b92_1_geometry",
+    "application_factor",
+    "assess",
+    "average_fuel_rate",
+    "best_spline_position",
+    "blade_pull",
+    "bolt_grades",
+    "capital_recovery",
+    "capital_recovery_factor",
+    "case_json_schema",
+    "close_residue",
+    "clutch_engagement",
+    "clutch_temperature_rise",
+    "coarse_pitch",
+    "coarse_pitches",
+    "corner_concentration",
+    "count_closed_cycles",
+    "count_cycles",
+    "count_repeating_cycles",
+    "critical_length",
+    "critical_speed",
+    "cut_out_torque",
+    "cycles_to_failure",
+    "damage_life",
+    "damaged_endurance",
+    "device_setting",
+    "device_window",
+    "diameter_for_torque",
+    "diameter_for_twist",
+    "din_5480_geometry",
+    "din_5480_shift",
+    "disc_clutch_force",
+    "disc_clutch_force_at_pressure",
+    "disc_clutch_pressure",
+    "disc_clutch_torque",
+    "disc_hoop_stress",
+    "disc_hoop_stress_at",
+    "disc_radial_stress_at",
+    "drawbar_category",
+    "drawbar_distances",
+    "drawbar_of_pto",
+    "dry_feed",
+    "dry_matter",
+    "dunkerley_critical_speed",
+    "duty_life",
+    "economy_saving",
+    "endurance_factors",
+    "endurance_limit",
+    "engaged_length",
+    "engine_line",
+    "engine_line_without_rise",
+    "engine_oil_rate",
+    "engine_speed_at",
+    "equivalent_joint_angle",
+    "equivalent_joint_angle_small",
+    "equivalent_pto_power",
+    "equivalent_reversed",
+    "equivalent_row_angle",
+    "equivalent_row_angle_small",
+    "farthest_throw",
+    "fatigue_diameter",
+    "fatigue_life_factor",
+    "fatigue_safety_factor",
+    "feed_basis_name",
+    "find_bolt_grade",
+    "find_machine",
+    "find_material",
+    "finite_life_strength",
+    "free_clutch_engagement",
+    "fuel_cost",
+    "fuel_rate",
+    "fuel_rate_checked",
+    "gear_ratio",
+    "geared_speed",
+    "geared_torque",
+    "governor_regulation",
+    "greatest_feed",
+    "groove_concentration",
+    "groove_width",
+    "has_hazard",
+    "history_damage",
+    "hourly_cost",
+    "identify_pto",
+    "impact_diameter",
+    "implement_power",
+    "involute_profile",
+    "involute_spline",
+    "is_nominal_speed",
+    "is_remembered",
+    "iso_4156_geometry",
+    "joint_acceleration",
+    "joint_angle_for_acceleration",
+    "joint_angle_for_variation",
+    "joint_bearing_force",
+    "joint_bearing_life",
+    "joint_bearing_life_checked",
+    "joint_bearing_life_of_duties",
+    "joint_couples",
+    "joint_displacement",
+    "joint_equal_speed_rotation",
+    "joint_mean_duty",
+    "joint_output_rotation",
+    "joint_pair_acceleration",
+    "joint_pair_extremes",
+    "joint_pair_speed_ratio",
+    "joint_peak_acceleration",
+    "joint_peak_acceleration_rotation",
+    "joint_peak_bearing_force",
+    "joint_peak_couples",
+    "joint_peak_displacement",
+    "joint_speed_ratio",
+    "joint_speed_variation",
+    "lever_can_disagree",
+    "life_class",
+    "load_distribution_factor",
+    "load_factor",
+    "lobed_profile",
+    "lost_blade_energy",
+    "lugged_torque",
+    "lumped_critical_speed",
+    "machine_named",
+    "machines",
+    "materials",
+    "measured_fuel_rate",
+    "miner_damage",
+    "nearest_machines",
+    "notch_factor",
+    "notch_sensitivity",
+    "object_energy",
+    "object_speed_bound",
+    "older_fuel_rate",
+    "older_remaining_value",
+    "older_value_class_named",
+    "overload",
+    "overrun_coast",
+    "overrun_torque",
+    "overspeed_ratios",
+    "ownership_cost",
+    "ownership_share",
+    "partly_plastic_torque",
+    "payback_years",
+    "plastic_torque",
+    "power_reserve",
+    "powers_by_rule_from_drawbar",
+    "powers_by_rule_from_engine",
+    "practice_band",
+    "pre_standard_pto_type",
+    "pto_option",
+    "pto_option_by_ratio",
+    "pto_option_of_both",
+    "pto_output",
+    "pto_power",
+    "pto_speed",
+    "pto_speed_under",
+    "pto_type",
+    "pto_types",
+    "rayleigh_critical_speed",
+    "read_case",
+    "read_case_file",
+    "real_interest",
+    "real_interest_by_difference",
+    "recommended_power",
+    "referred_inertia",
+    "referred_yield",
+    "relative_phase",
+    "reliability_factor",
+    "remaining_value",
+    "repair_class_named",
+    "repair_classes",
+    "repair_cost",
+    "ring_hoop_stress",
+    "rotor_energy",
+    "round_body_area",
+    "run_down_angle",
+    "run_down_time",
+    "sae_fractions",
+    "sae_spline",
+    "sag_critical_speed",
+    "scaled_spline",
+    "seat_divisor",
+    "shaft_fatigue_safety_factor",
+    "shaft_power",
+    "shaft_stresses",
+    "shaft_torque",
+    "shaft_yield_safety_factor",
+    "shear_bolt_band",
+    "shear_bolt_band_of_grade",
+    "shear_bolt_diameter",
+    "shear_bolt_torque",
+    "shear_endurance",
+    "shear_ratio",
+    "shear_ultimate",
+    "shear_yield",
+    "shoulder_concentration",
+    "si",
+    "size_factor",
+    "sleeve_stress",
+    "slide_force",
+    "slip_power",
+    "slip_time_for_rise",
+    "sn_line",
+    "sn_line_through",
+    "specific_fuel",
+    "specimen_endurance",
+    "speed_for_tip_speed",
+    "spline_allowables",
+    "spline_length_for_torque",
+    "spline_limits",
+    "spline_of_geometry",
+    "spline_position",
+    "spline_power_capacity",
+    "spline_root_concentration",
+    "spline_size_for_torque",
+    "spline_slide_force",
+    "spline_step",
+    "spline_stress",
+    "spline_torque_capacity",
+    "spring_compression",
+    "spring_force",
+    "square_profile",
+    "stepped_shaft",
+    "stepped_stiffness",
+    "stepped_yield_torque",
+    "straight_profile_by_rule",
+    "strength_at_section",
+    "strength_fraction",
+    "stub_angle_limit",
+    "stub_fatigue_safety_factor",
+    "stub_hazard_source",
+    "stub_hazards",
+    "stub_shaft_load",
+    "stub_spline",
+    "stub_spline_of_type",
+    "stub_stress",
+    "stub_yield_safety_factor",
+    "surface_constants",
+    "surface_factor",
+    "taxes_insurance_housing",
+    "telescope_thrust",
+    "temperature_factor",
+    "thin_profile",
+    "thread_depth_in_pitches",
+    "thread_stress_diameter",
+    "throw_distance",
+    "throw_flight",
+    "tip_speed",
+    "tip_speed_over_ground",
+    "to_json",
+    "to_text",
+    "torque_band",
+    "torque_for_twist",
+    "torque_reserve",
+    "torque_rise",
+    "torque_sn_line",
+    "torsion_fatigue_diameter",
+    "torsion_fatigue_safety_factor",
+    "torsion_impact",
+    "torsion_stress",
+    "torsion_stress_at",
+    "tractor_value_class",
+    "turf_tip_speed_line",
+    "twist",
+    "twist_rate",
+    "usable_for_pto_work",
+    "uses_yield",
+    "value_class_named",
+    "value_classes",
+    "wall_stress",
+    "wear_life_factor",
+    "wet_feed",
+    "widest_implement",
+    "wrapped_length",
+    "yield_torque",
+]
+
+__version__: str
+
+_QuantityLike = Quantity[Any] | str | Sequence[Quantity[Any] | str]
+_Number = Quantity[Any] | str | ArrayLike
+
+class YearOfUse(QuantityRecord):
+    price: Money
+    list_price: Money
+    salvage: Money
+    interest: float
+    years: float
+    annual_use: Quantity[Any]
+    def __init__(self, price: Money, list_price: Money, salvage: Money, interest: _Number, years: _Number, annual_use: _QuantityLike) -> None: ...
+
+class RepairClass(QuantityRecord):
+    name: str
+    life: Quantity[Any]
+    total_share: float
+    factor: float
+    exponent: float
+    source: Source
+    def __init__(self, name: str, life: _QuantityLike, total_share: _Number, factor: _Number, exponent: _Number, source: Source) -> None: ...
+
+class EnduranceConditions(QuantityRecord):
+    finish: SurfaceFinish
+    diameter: Quantity[Any]
+    load: LoadKind
+    above_zero_celsius: Quantity[Any]
+    reliability: float
+    def __init__(self, finish: SurfaceFinish | str, diameter: _QuantityLike, load: LoadKind | str = ..., above_zero_celsius: _QuantityLike = ..., reliability: _Number = ...) -> None: ...
+
+class DutyLife(QuantityRecord):
+    damage_per_year: float
+    working_time: Quantity[Any]
+    years: float
+    def __init__(self, damage_per_year: _Number, working_time: _QuantityLike, years: _Number) -> None: ...
+
+class FatigueStrength(QuantityRecord):
+    endurance: Quantity[Any]
+    ultimate: Quantity[Any]
+    yield_: Quantity[Any]
+    def __init__(self, endurance: _QuantityLike, ultimate: _QuantityLike, yield_: _QuantityLike) -> None: ...
+
+class ShaftLoad(QuantityRecord):
+    bending_amplitude: Quantity[Any]
+    bending_mean: Quantity[Any]
+    torque_amplitude: Quantity[Any]
+    torque_mean: Quantity[Any]
+    def __init__(self, bending_amplitude: _QuantityLike = ..., bending_mean: _QuantityLike = ..., torque_amplitude: _QuantityLike = ..., torque_mean: _QuantityLike = ...) -> None: ...
+
+class ShaftStresses(QuantityRecord):
+    amplitude: Quantity[Any]
+    mean: Quantity[Any]
+    peak: Quantity[Any]
+    def __init__(self, amplitude: _QuantityLike, mean: _QuantityLike, peak: _QuantityLike) -> None: ...
+
+class SnLine(QuantityRecord):
+    coefficient: Quantity[Any]
+    exponent: float
+    endurance: Quantity[Any]
+    ultimate: Quantity[Any]
+    yield_: Quantity[Any]
+    either_sign: bool
+    def __init__(self, coefficient: _QuantityLike, exponent: _Number, endurance: _QuantityLike, ultimate: _QuantityLike, yield_: _QuantityLike, either_sign: bool = ...) -> None: ...
+
+class TorqueSnLine(QuantityRecord):
+    coefficient: Quantity[Any]
+    exponent: float
+    endurance: Quantity[Any]
+    ultimate: Quantity[Any]
+    yield_: Quantity[Any]
+    either_sign: bool
+    def __init__(self, coefficient: _QuantityLike, exponent: _Number, endurance: _QuantityLike, ultimate: _QuantityLike, yield_: _QuantityLike, either_sign: bool = ...) -> None: ...
+
+class Duty(QuantityRecord):
+    amplitude: Quantity[Any]
+    mean: Quantity[Any]
+    frequency: Quantity[Any]
+    per_year: Quantity[Any]
+    def __init__(self, amplitude: _QuantityLike, mean: _QuantityLike, frequency: _QuantityLike, per_year: _QuantityLike) -> None: ...
+
+class JointDuty(QuantityRecord):
+    share: float
+    torque: Quantity[Any]
+    speed: Quantity[Any]
+    angle: Quantity[Any]
+    def __init__(self, share: _Number, torque: _QuantityLike, speed: _QuantityLike, angle: _QuantityLike) -> None: ...
+
+class JointCouples(QuantityRecord):
+    output: Quantity[Any]
+    driving: Quantity[Any]
+    driven: Quantity[Any]
+    def __init__(self, output: _QuantityLike, driving: _QuantityLike, driven: _QuantityLike) -> None: ...
+
+class JointPairExtremes(QuantityRecord):
+    equivalent_angle: Quantity[Any]
+    largest_ratio: float
+    least_ratio: float
+    peak_acceleration: Quantity[Any]
+    def __init__(self, equivalent_angle: _QuantityLike, largest_ratio: _Number, least_ratio: _Number, peak_acceleration: _QuantityLike) -> None: ...
+
+class SplinePosition(QuantityRecord):
+    steps: int
+    yoke_phase: Quantity[Any]
+    phase: Quantity[Any]
+    equivalent_angle: Quantity[Any]
+    def __init__(self, steps: int, yoke_phase: _QuantityLike, phase: _QuantityLike, equivalent_angle: _QuantityLike) -> None: ...
+
+class JointInRow(QuantityRecord):
+    angle: Quantity[Any]
+    phase: Quantity[Any]
+    def __init__(self, angle: _QuantityLike, phase: _QuantityLike = ...) -> None: ...
+
+class BoltGrade(QuantityRecord):
+    standard: str
+    name: str
+    size_above: Quantity[Any]
+    size_max: Quantity[Any]
+    ultimate_nominal: Quantity[Any]
+    ultimate_min: Quantity[Any]
+    ultimate_max: Quantity[Any]
+    yield_min: Quantity[Any]
+    proof: Quantity[Any]
+    hardness_max: str
+    source: Source
+    ultimate_max_source: Source
+    def __init__(self, standard: str, name: str, size_above: _QuantityLike, size_max: _QuantityLike, ultimate_nominal: _QuantityLike, ultimate_min: _QuantityLike, ultimate_max: _QuantityLike, yield_min: _QuantityLike, proof: _QuantityLike, hardness_max: str, source: Source, ultimate_max_source: Source) -> None: ...
+
+class Material(QuantityRecord):
+    name: str
+    condition: str
+    ultimate: Quantity[Any]
+    yield_: Quantity[Any]
+    section_min: Quantity[Any]
+    section_max: Quantity[Any]
+    source: Source
+    hardness_brinell: Sourced | None
+    youngs_modulus: Quantity[Any]
+    shear_modulus: Quantity[Any]
+    density: Quantity[Any]
+    poisson_ratio: float
+    elastic_source: Source
+    def __init__(self, name: str, condition: str, ultimate: _QuantityLike, yield_: _QuantityLike, section_min: _QuantityLike = ..., section_max: _QuantityLike = ..., source: Source = ..., hardness_brinell: Sourced | None = ..., youngs_modulus: _QuantityLike = ..., shear_modulus: _QuantityLike = ..., density: _QuantityLike = ..., poisson_ratio: _Number = ..., elastic_source: Source = ...) -> None: ...
+
+class Strength(QuantityRecord):
+    ultimate: Quantity[Any]
+    yield_: Quantity[Any]
+    def __init__(self, ultimate: _QuantityLike, yield_: _QuantityLike) -> None: ...
+
+class TorqueBand(QuantityRecord):
+    low: Quantity[Any]
+    high: Quantity[Any]
+    def __init__(self, low: _QuantityLike, high: _QuantityLike) -> None: ...
+
+class DeviceSetting(QuantityRecord):
+    nominal: Quantity[Any]
+    scatter: float
+    def __init__(self, nominal: _QuantityLike, scatter: _Number) -> None: ...
+
+class ClutchEngagement(QuantityRecord):
+    time: Quantity[Any]
+    heat: Quantity[Any]
+    speed: Quantity[Any]
+    locks: bool
+    def __init__(self, time: _QuantityLike, heat: _QuantityLike, speed: _QuantityLike, locks: bool) -> None: ...
+
+class OverrunCoast(QuantityRecord):
+    time: Quantity[Any]
+    angle: Quantity[Any]
+    energy: Quantity[Any]
+    def __init__(self, time: _QuantityLike, angle: _QuantityLike, energy: _QuantityLike) -> None: ...
+
+class CoarsePitch(QuantityRecord):
+    system: ThreadSystem
+    diameter: Quantity[Any]
+    pitch: Quantity[Any]
+    def __init__(self, system: ThreadSystem | str, diameter: _QuantityLike, pitch: _QuantityLike) -> None: ...
+
+class ChainPart(QuantityRecord):
+    name: str
+    yield_torque: Quantity[Any]
+    speed_ratio: float
+    efficiency: float
+    def __init__(self, name: str, yield_torque: _QuantityLike, speed_ratio: _Number, efficiency: _Number = ...) -> None: ...
+
+class DeviceWindow(QuantityRecord):
+    lowest: Quantity[Any]
+    highest: Quantity[Any]
+    state: WindowState
+    weakest: int
+    weakest_name: str
+    weakest_torque: Quantity[Any]
+    open: bool
+    def __init__(self, lowest: _QuantityLike, highest: _QuantityLike, state: WindowState | str, weakest: int, weakest_name: str, weakest_torque: _QuantityLike, open: bool) -> None: ...
+
+class GrossEnginePower(QuantityRecord):
+    power: Quantity[Any]
+    def __init__(self, power: _QuantityLike) -> None: ...
+
+class NetEnginePower(QuantityRecord):
+    power: Quantity[Any]
+    def __init__(self, power: _QuantityLike) -> None: ...
+
+class PtoPower(QuantityRecord):
+    power: Quantity[Any]
+    def __init__(self, power: _QuantityLike) -> None: ...
+
+class PtoPowerRange(QuantityRecord):
+    low: PtoPower
+    usual: PtoPower
+    high: PtoPower
+    def __init__(self, low: PtoPower, usual: PtoPower, high: PtoPower) -> None: ...
+
+class RulePowers(QuantityRecord):
+    engine: Quantity[Any]
+    pto: Quantity[Any]
+    drawbar: Quantity[Any]
+    def __init__(self, engine: _QuantityLike, pto: _QuantityLike, drawbar: _QuantityLike) -> None: ...
+
+class EconomySaving(QuantityRecord):
+    plain: Quantity[Any]
+    economy: Quantity[Any]
+    saving: float
+    def __init__(self, plain: _QuantityLike, economy: _QuantityLike, saving: _Number) -> None: ...
+
+class ImplementPower(QuantityRecord):
+    low: Quantity[Any]
+    mean: Quantity[Any]
+    high: Quantity[Any]
+    def __init__(self, low: _QuantityLike, mean: _QuantityLike, high: _QuantityLike) -> None: ...
+
+class FeedRate(QuantityRecord):
+    rate: Quantity[Any]
+    basis: FeedBasis
+    def __init__(self, rate: _QuantityLike = ..., basis: FeedBasis | str = ...) -> None: ...
+
+class Machine(QuantityRecord):
+    name: str
+    constant: Quantity[Any]
+    per_width: Quantity[Any]
+    per_mass: Quantity[Any]
+    basis: FeedBasis
+    range: float
+    note: str
+    source: Source
+    def __init__(self, name: str, constant: _QuantityLike, per_width: _QuantityLike, per_mass: _QuantityLike, basis: FeedBasis | str, range: _Number, note: str = ..., source: Source = ...) -> None: ...
+
+class PtoOption(QuantityRecord):
+    name: str
+    nominal_speed: Quantity[Any]
+    engine_speed: Quantity[Any]
+    def __init__(self, name: str, nominal_speed: _QuantityLike, engine_speed: _QuantityLike) -> None: ...
+    @property
+    def ratio(self) -> float: ...
+
+class PtoOutput(QuantityRecord):
+    speed: Quantity[Any]
+    torque: Quantity[Any]
+    power: Quantity[Any]
+    def __init__(self, speed: _QuantityLike, torque: _QuantityLike, power: _QuantityLike) -> None: ...
+
+class EnginePoint(QuantityRecord):
+    speed: Quantity[Any]
+    torque: Quantity[Any]
+    def __init__(self, speed: _QuantityLike, torque: _QuantityLike) -> None: ...
+
+class EngineLine(QuantityRecord):
+    points: tuple[EnginePoint, ...]
+    high_idle: Quantity[Any]
+    def __init__(self, points: Iterable[EnginePoint], high_idle: _QuantityLike) -> None: ...
+    @property
+    def rated(self) -> EnginePoint: ...
+    @property
+    def peak(self) -> EnginePoint: ...
+    @property
+    def rated_power(self) -> PtoPower: ...
+    def torque_at(self, speed: _QuantityLike) -> Validated: ...
+    def power_at(self, speed: _QuantityLike) -> Validated: ...
+    def speed_under(self, load: _QuantityLike) -> Validated: ...
+    def greatest_power(self) -> PowerPoint: ...
+
+class PowerPoint(QuantityRecord):
+    speed: Quantity[Any]
+    power: PtoPower
+    def __init__(self, speed: _QuantityLike, power: PtoPower) -> None: ...
+
+class PtoOptions(QuantityRecord):
+    options: tuple[PtoOption, ...]
+    def __init__(self, options: Iterable[PtoOption]) -> None: ...
+    def find(self, name: str) -> PtoOption | None: ...
+    def economy_of(self, name: str) -> PtoOption | None: ...
+
+class WidthLimit(QuantityRecord):
+    safe: Quantity[Any]
+    mean: Quantity[Any]
+    optimistic: Quantity[Any]
+    def __init__(self, safe: _QuantityLike, mean: _QuantityLike, optimistic: _QuantityLike) -> None: ...
+
+class FeedLimit(QuantityRecord):
+    safe: Quantity[Any]
+    mean: Quantity[Any]
+    optimistic: Quantity[Any]
+    def __init__(self, safe: _QuantityLike, mean: _QuantityLike, optimistic: _QuantityLike) -> None: ...
+
+class DrawbarDistance(QuantityRecord):
+    position: DrawbarPosition
+    distance: Sourced
+    def __init__(self, position: DrawbarPosition | str, distance: Sourced) -> None: ...
+
+class DrawbarCategory(QuantityRecord):
+    number: int
+    greatest_pto_power: Sourced | None
+    pin_diameter: Sourced | None
+    hole_diameter: Sourced | None
+    def __init__(self, number: int, greatest_pto_power: Sourced | None, pin_diameter: Sourced | None, hole_diameter: Sourced | None) -> None: ...
+
+class PtoMatch(QuantityRecord):
+    type: PtoType
+    diameter_difference: Quantity[Any]
+    count_difference: int
+    def __init__(self, type: PtoType, diameter_difference: _QuantityLike, count_difference: int) -> None: ...
+
+class PtoIdentification(QuantityRecord):
+    found: bool
+    ambiguous: bool
+    speed_is_proved: bool
+    candidates: tuple[PtoMatch, ...]
+    near_misses: tuple[PtoMatch, ...]
+    def __init__(self, found: bool, ambiguous: bool, speed_is_proved: bool, candidates: Iterable[PtoMatch], near_misses: Iterable[PtoMatch]) -> None: ...
+
+class RecommendedPower(QuantityRecord):
+    edition: str
+    power: Quantity[Any]
+    source: Source
+    def __init__(self, edition: str, power: _QuantityLike, source: Source) -> None: ...
+
+class RecommendedPowers(QuantityRecord):
+    known: bool
+    lowest: Sourced | None
+    highest: Sourced | None
+    editions: tuple[RecommendedPower, ...]
+    def __init__(self, known: bool, lowest: Sourced | None, highest: Sourced | None, editions: Iterable[RecommendedPower]) -> None: ...
+
+class LengthLimits(QuantityRecord):
+    nominal: Quantity[Any]
+    smallest: Quantity[Any]
+    largest: Quantity[Any]
+    def __init__(self, nominal: _QuantityLike, smallest: _QuantityLike, largest: _QuantityLike) -> None: ...
+
+class LengthRange(QuantityRecord):
+    low: Quantity[Any]
+    high: Quantity[Any]
+    def __init__(self, low: _QuantityLike, high: _QuantityLike) -> None: ...
+
+class StraightProfile(QuantityRecord):
+    major_diameter: LengthLimits
+    minor_diameter: LengthLimits
+    tooth_width: LengthLimits
+    def __init__(self, major_diameter: LengthLimits, minor_diameter: LengthLimits, tooth_width: LengthLimits) -> None: ...
+
+class InvoluteProfile(QuantityRecord):
+    teeth: int
+    module: Quantity[Any]
+    pressure_angle: Quantity[Any]
+    pitch_diameter: Quantity[Any]
+    major_diameter: Quantity[Any]
+    minor_diameter_flat: Quantity[Any]
+    minor_diameter_fillet: Quantity[Any]
+    tooth_thickness: Quantity[Any]
+    derived: Source
+    def __init__(self, teeth: int, module: _QuantityLike, pressure_angle: _QuantityLike, pitch_diameter: _QuantityLike, major_diameter: _QuantityLike, minor_diameter_flat: _QuantityLike, minor_diameter_fillet: _QuantityLike, tooth_thickness: _QuantityLike, derived: Source) -> None: ...
+
+class PtoType(QuantityRecord):
+    number: int
+    name: str
+    nominal_speed: Quantity[Any]
+    nominal_diameter: Quantity[Any]
+    named_diameter: Quantity[Any]
+    spline_count: int
+    form: SplineForm
+    identity: Source
+    known_speeds: tuple[Sourced, ...]
+    straight_rule: Sourced | None
+    straight_standard: Sourced | None
+    involute: Sourced | None
+    useful_spline_length: Sourced | None
+    groove_diameter: Sourced | None
+    groove_radius: Sourced | None
+    end_to_groove: Sourced | None
+    cross_hole: Sourced | None
+    shield_overlap: Sourced | None
+    height: Sourced | None
+    def __init__(self, number: int, name: str, nominal_speed: _QuantityLike, nominal_diameter: _QuantityLike, named_diameter: _QuantityLike, spline_count: int, form: SplineForm | str, identity: Source, known_speeds: Iterable[Sourced], straight_rule: Sourced | None, straight_standard: Sourced | None, involute: Sourced | None, useful_spline_length: Sourced | None, groove_diameter: Sourced | None, groove_radius: Sourced | None, end_to_groove: Sourced | None, cross_hole: Sourced | None, shield_overlap: Sourced | None, height: Sourced | None) -> None: ...
+
+class TipSpeedLine(QuantityRecord):
+    scope: RotorMachine
+    speed: Quantity[Any]
+    remark: str
+    source: Source
+    def __init__(self, scope: RotorMachine | str, speed: _QuantityLike, remark: str, source: Source) -> None: ...
+
+class Flight(QuantityRecord):
+    distance: Quantity[Any]
+    time: Quantity[Any]
+    top: Quantity[Any]
+    landing_speed: Quantity[Any]
+    landing_angle: Quantity[Any]
+    def __init__(self, distance: _QuantityLike, time: _QuantityLike, top: _QuantityLike, landing_speed: _QuantityLike, landing_angle: _QuantityLike) -> None: ...
+
+class FarthestFlight(QuantityRecord):
+    launch_angle: Quantity[Any]
+    flight: Flight
+    def __init__(self, launch_angle: _QuantityLike, flight: Flight) -> None: ...
+
+class TorsionImpact(QuantityRecord):
+    torque: Quantity[Any]
+    stress: Quantity[Any]
+    twist: Quantity[Any]
+    def __init__(self, torque: _QuantityLike, stress: _QuantityLike, twist: _QuantityLike) -> None: ...
+
+class Overload(QuantityRecord):
+    core_diameter: Quantity[Any]
+    twist_rate: Quantity[Any]
+    permanent_twist: Quantity[Any]
+    residual_surface: Quantity[Any]
+    residual_core: Quantity[Any]
+    def __init__(self, core_diameter: _QuantityLike, twist_rate: _QuantityLike, permanent_twist: _QuantityLike, residual_surface: _QuantityLike, residual_core: _QuantityLike) -> None: ...
+
+class Wall(QuantityRecord):
+    width: Quantity[Any]
+    thickness: Quantity[Any]
+    def __init__(self, width: _QuantityLike, thickness: _QuantityLike) -> None: ...
+
+class StubSection(QuantityRecord):
+    diameter: Quantity[Any]
+    notch: NotchFactors
+    def __init__(self, diameter: _QuantityLike = ..., notch: NotchFactors = ...) -> None: ...
+
+class StubShaft(QuantityRecord):
+    root: StubSection
+    groove: StubSection
+    bore_diameter: Quantity[Any]
+    def __init__(self, root: StubSection, groove: StubSection = ..., bore_diameter: _QuantityLike = ...) -> None: ...
+
+class StubLoad(QuantityRecord):
+    torque: Quantity[Any]
+    torque_amplitude: Quantity[Any]
+    joint_angle: Quantity[Any]
+    side_force: Quantity[Any]
+    overhang: Quantity[Any]
+    def __init__(self, torque: _QuantityLike, torque_amplitude: _QuantityLike = ..., joint_angle: _QuantityLike = ..., side_force: _QuantityLike = ..., overhang: _QuantityLike = ...) -> None: ...
+
+class StubStress(QuantityRecord):
+    torsion: Quantity[Any]
+    bending: Quantity[Any]
+    equivalent: Quantity[Any]
+    place: StubPlace
+    def __init__(self, torsion: _QuantityLike, bending: _QuantityLike, equivalent: _QuantityLike, place: StubPlace | str) -> None: ...
+
+class ShaftStep(QuantityRecord):
+    section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection
+    length: Quantity[Any]
+    torque: Quantity[Any]
+    shear_yield: Quantity[Any]
+    shear_modulus: Quantity[Any]
+    def __init__(self, section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection, length: _QuantityLike, torque: _QuantityLike, shear_yield: _QuantityLike, shear_modulus: _QuantityLike) -> None: ...
+
+class SteppedShaft(QuantityRecord):
+    twist: Quantity[Any]
+    weakest: int
+    stress: Quantity[Any]
+    safety_factor: float
+    def __init__(self, twist: _QuantityLike, weakest: int, stress: _QuantityLike, safety_factor: _Number) -> None: ...
+
+class SaggingWeight(QuantityRecord):
+    weight: Quantity[Any]
+    sag: Quantity[Any]
+    def __init__(self, weight: _QuantityLike, sag: _QuantityLike) -> None: ...
+
+class SolidSection(QuantityRecord):
+    diameter: Quantity[Any]
+    def __init__(self, diameter: _QuantityLike) -> None: ...
+
+class TubeSection(QuantityRecord):
+    outer_diameter: Quantity[Any]
+    inner_diameter: Quantity[Any]
+    def __init__(self, outer_diameter: _QuantityLike, inner_diameter: _QuantityLike) -> None: ...
+
+class ProfileSection(QuantityRecord):
+    enclosed_area: Quantity[Any]
+    perimeter: Quantity[Any]
+    wall: Quantity[Any]
+    def __init__(self, enclosed_area: _QuantityLike, perimeter: _QuantityLike, wall: _QuantityLike) -> None: ...
+
+class ShapedProfile(QuantityRecord):
+    enclosed_area: Quantity[Any]
+    perimeter: Quantity[Any]
+    wall: Quantity[Any]
+    second_moment: Quantity[Any]
+    def __init__(self, enclosed_area: _QuantityLike, perimeter: _QuantityLike, wall: _QuantityLike, second_moment: _QuantityLike) -> None: ...
+
+class UnevenProfileSection(QuantityRecord):
+    enclosed_area: Quantity[Any]
+    walls: tuple[Wall, ...]
+    def __init__(self, enclosed_area: _QuantityLike, walls: Iterable[Wall]) -> None: ...
+
+class RectangleSection(QuantityRecord):
+    width: Quantity[Any]
+    height: Quantity[Any]
+    def __init__(self, width: _QuantityLike, height: _QuantityLike) -> None: ...
+
+class TriangleSection(QuantityRecord):
+    side: Quantity[Any]
+    def __init__(self, side: _QuantityLike) -> None: ...
+
+class OpenSection(QuantityRecord):
+    walls: tuple[Wall, ...]
+    def __init__(self, walls: Iterable[Wall]) -> None: ...
+
+class SplineLimits(QuantityRecord):
+    root_torsion: Quantity[Any]
+    tooth_shear: Quantity[Any]
+    flank_pressure: Quantity[Any]
+    def __init__(self, root_torsion: _QuantityLike, tooth_shear: _QuantityLike, flank_pressure: _QuantityLike) -> None: ...
+
+class SplineAllowables(QuantityRecord):
+    shear: Sourced
+    flank_straight: Sourced | None
+    flank_crowned: Sourced | None
+    tensile: Sourced
+    def __init__(self, shear: Sourced, flank_straight: Sourced | None, flank_crowned: Sourced | None, tensile: Sourced) -> None: ...
+
+class SplineCapacity(QuantityRecord):
+    root_torsion: Quantity[Any]
+    tooth_shear: Quantity[Any]
+    flank_pressure: Quantity[Any]
+    governing: SplineMode
+    torque: Quantity[Any]
+    lead: float
+    def __init__(self, root_torsion: _QuantityLike, tooth_shear: _QuantityLike, flank_pressure: _QuantityLike, governing: SplineMode | str, torque: _QuantityLike, lead: _Number) -> None: ...
+
+class SplineSize(QuantityRecord):
+    scale: float
+    major_diameter: Quantity[Any]
+    governing: SplineMode
+    def __init__(self, scale: _Number, major_diameter: _QuantityLike, governing: SplineMode | str) -> None: ...
+
+class InvoluteGeometry(QuantityRecord):
+    teeth: int
+    module: Quantity[Any]
+    pressure_angle: Quantity[Any]
+    pitch_diameter: Quantity[Any]
+    base_diameter: Quantity[Any]
+    circular_pitch: Quantity[Any]
+    tooth_thickness: Quantity[Any]
+    shaft_major: Quantity[Any]
+    shaft_minor: Quantity[Any]
+    hub_major: Quantity[Any]
+    hub_minor: Quantity[Any]
+    engaged_height: Quantity[Any]
+    def __init__(self, teeth: int, module: _QuantityLike, pressure_angle: _QuantityLike, pitch_diameter: _QuantityLike, base_diameter: _QuantityLike, circular_pitch: _QuantityLike, tooth_thickness: _QuantityLike, shaft_major: _QuantityLike, shaft_minor: _QuantityLike, hub_major: _QuantityLike, hub_minor: _QuantityLike, engaged_height: _QuantityLike) -> None: ...
+
+class SleeveStress(QuantityRecord):
+    wall: Quantity[Any]
+    radial: Quantity[Any]
+    centrifugal: Quantity[Any]
+    tooth_bend: Quantity[Any]
+    tensile: Quantity[Any]
+    def __init__(self, wall: _QuantityLike, radial: _QuantityLike, centrifugal: _QuantityLike, tooth_bend: _QuantityLike, tensile: _QuantityLike) -> None: ...
+
+class TelescopeThrust(QuantityRecord):
+    front_axial: Quantity[Any]
+    front_side: Quantity[Any]
+    rear_axial: Quantity[Any]
+    rear_side: Quantity[Any]
+    def __init__(self, front_axial: _QuantityLike, front_side: _QuantityLike, rear_axial: _QuantityLike, rear_side: _QuantityLike) -> None: ...
+
+class SplineSizes(QuantityRecord):
+    teeth: int
+    major_diameter: Quantity[Any]
+    root_diameter: Quantity[Any]
+    bearing_diameter: Quantity[Any]
+    tooth_thickness: Quantity[Any]
+    engaged_height: Quantity[Any]
+    length: Quantity[Any]
+    sleeve_root: Quantity[Any]
+    flank_angle: Quantity[Any]
+    def __init__(self, teeth: int, major_diameter: _QuantityLike, root_diameter: _QuantityLike, bearing_diameter: _QuantityLike, tooth_thickness: _QuantityLike, engaged_height: _QuantityLike, length: _QuantityLike, sleeve_root: _QuantityLike, flank_angle: _QuantityLike = ...) -> None: ...
+
+class SplineStress(QuantityRecord):
+    root_torsion: Quantity[Any]
+    tooth_shear: Quantity[Any]
+    flank_pressure: Quantity[Any]
+    def __init__(self, root_torsion: _QuantityLike, tooth_shear: _QuantityLike, flank_pressure: _QuantityLike) -> None: ...
+
+class StraightSpline(QuantityRecord):
+    count: int
+    major_diameter: Quantity[Any]
+    minor_diameter: Quantity[Any]
+    tooth_width: Quantity[Any]
+    length: Quantity[Any]
+    def __init__(self, count: int, major_diameter: _QuantityLike, minor_diameter: _QuantityLike, tooth_width: _QuantityLike, length: _QuantityLike) -> None: ...
+
+class InvoluteSpline(QuantityRecord):
+    teeth: int
+    module: Quantity[Any]
+    pressure_angle: Quantity[Any]
+    length: Quantity[Any]
+    root: SplineRoot
+    def __init__(self, teeth: int, module: _QuantityLike, pressure_angle: _QuantityLike, length: _QuantityLike, root: SplineRoot | str = ...) -> None: ...
+
+class MeasuredSpline(QuantityRecord):
+    sizes: SplineSizes
+    def __init__(self, sizes: SplineSizes) -> None: ...
+
+def is_remembered(standing: Standing | str) -> bool: ...
+def fuel_cost(rate: _QuantityLike, time: _QuantityLike, price_per_litre: Money) -> Money: ...
+def hourly_cost(year: YearOfUse, repair_class: RepairClass | str) -> Validated: ...
+def real_interest(interest: _Number, inflation: _Number) -> Any: ...
+def real_interest_by_difference(interest: _Number, inflation: _Number) -> Any: ...
+def capital_recovery_factor(interest: _Number, years: _Number) -> Any: ...
+def capital_recovery(price: Money, salvage: Money, interest: _Number, years: _Number) -> Money: ...
+def taxes_insurance_housing(price: Money, salvage: Money, rate: _Number = ...) -> Money: ...
+def ownership_cost(price: Money, salvage: Money, interest: _Number, years: _Number, rate: _Number = ...) -> OwnershipCost: ...
+def ownership_share(salvage_share: _Number, years: _Number, interest: _Number, other: _Number = ...) -> Any: ...
+def payback_years(price: Money, saving: Money, interest: _Number) -> Validated: ...
+def value_classes() -> tuple[ValueClass, ...]: ...
+def value_class_named(name: str) -> ValueClass: ...
+def tractor_value_class(pto_power: _QuantityLike) -> ValueClass: ...
+def remaining_value(value_class: ValueClass | str, years: _Number, annual_use: _QuantityLike) -> Validated: ...
+def older_value_class_named(name: str) -> OlderValueClass: ...
+def older_remaining_value(value_class: OlderValueClass | str, years: _Number) -> Any: ...
+def repair_classes() -> tuple[RepairClass, ...]: ...
+def repair_class_named(name: str) -> RepairClass: ...
+def accumulated_repair(repair_class: RepairClass | str, use: _QuantityLike) -> Validated: ...
+def repair_cost(list_price: Money, repair_class: RepairClass | str, from_: _QuantityLike, to: _QuantityLike) -> Validated: ...
+def torque_sn_line(line: SnLine, diameter: _QuantityLike, notch_factor: _Number = ..., bore_ratio: _Number = ...) -> TorqueSnLine: ...
+def surface_constants(finish: SurfaceFinish | str) -> Sourced: ...
+def load_factor(load: LoadKind | str) -> Sourced: ...
+def specimen_endurance(ultimate: _QuantityLike) -> Quantity[Any]: ...
+def surface_factor(finish: SurfaceFinish | str, ultimate: _QuantityLike) -> Any: ...
+def size_factor(diameter: _QuantityLike) -> Validated: ...
+def temperature_factor(above_zero_celsius: _QuantityLike) -> Validated: ...
+def reliability_factor(reliability: _Number) -> Any: ...
+def endurance_factors(ultimate: _QuantityLike, conditions: EnduranceConditions) -> Validated: ...
+def endurance_limit(ultimate: _QuantityLike, factors: EnduranceFactors) -> Quantity[Any]: ...
+def shear_endurance(endurance: _QuantityLike, ratio: _Number = ...) -> Quantity[Any]: ...
+def damage_life(damage: _Number, duration: _QuantityLike) -> Quantity[Any]: ...
+def life_class(life: _QuantityLike) -> LifeClass: ...
+def uses_yield(rule: MeanStressRule | str) -> bool: ...
+def fatigue_safety_factor(amplitude: _QuantityLike, mean: _QuantityLike, strength: FatigueStrength, rule: MeanStressRule | str) -> Any: ...
+def notch_sensitivity(ultimate: _QuantityLike, root_radius: _QuantityLike, load: NotchLoad | str) -> Validated: ...
+def notch_factor(concentration: _Number, sensitivity: _Number = ...) -> Any: ...
+def shaft_stresses(load: ShaftLoad, diameter: _QuantityLike, notch: NotchFactors = ..., bore_ratio: _Number = ...) -> ShaftStresses: ...
+def shaft_fatigue_safety_factor(load: ShaftLoad, diameter: _QuantityLike, strength: FatigueStrength, rule: MeanStressRule | str, notch: NotchFactors = ..., bore_ratio: _Number = ...) -> Any: ...
+def shaft_yield_safety_factor(load: ShaftLoad, diameter: _QuantityLike, yield_: _QuantityLike, notch: NotchFactors = ..., bore_ratio: _Number = ...) -> Any: ...
+def fatigue_diameter(load: ShaftLoad, strength: FatigueStrength, rule: MeanStressRule | str, safety_factor: _Number, notch: NotchFactors = ..., bore_ratio: _Number = ...) -> Quantity[Any]: ...
+def torsion_fatigue_safety_factor(torque_amplitude: _QuantityLike, torque_mean: _QuantityLike, diameter: _QuantityLike, shear_endurance: _QuantityLike, shear_ultimate: _QuantityLike, school: TorsionSchool | str, notch_factor: _Number = ..., bore_ratio: _Number = ...) -> Any: ...
+def torsion_fatigue_diameter(torque_amplitude: _QuantityLike, torque_mean: _QuantityLike, shear_endurance: _QuantityLike, shear_ultimate: _QuantityLike, school: TorsionSchool | str, safety_factor: _Number, notch_factor: _Number = ..., bore_ratio: _Number = ...) -> Quantity[Any]: ...
+def strength_fraction(ultimate: _QuantityLike) -> Validated: ...
+def sn_line(strength: FatigueStrength, fraction: _Number) -> SnLine: ...
+def sn_line_through(first: _QuantityLike, first_cycles: _Number, second: _QuantityLike, second_cycles: _Number, ultimate: _QuantityLike, yield_: _QuantityLike) -> SnLine: ...
+def finite_life_strength(endurance: _QuantityLike, cycles: _Number, exponent: _Number = ...) -> Validated: ...
+def damaged_endurance(line: SnLine, amplitude: _QuantityLike, used: _Number, method: DamageMethod | str) -> Validated: ...
+def duty_life(duties: Iterable[Duty], line: TorqueSnLine, rule: MeanStressRule | str, small_cycles: SmallCycles | str = ...) -> Validated: ...
+def cycles_to_failure(amplitude: _QuantityLike, line: SnLine) -> Validated: ...
+def equivalent_reversed(amplitude: _QuantityLike, mean: _QuantityLike, line: SnLine, rule: MeanStressRule | str) -> Validated: ...
+def joint_acceleration(angle: _QuantityLike, rotation: _QuantityLike, speed: _QuantityLike) -> Quantity[Any]: ...
+def joint_peak_acceleration(angle: _QuantityLike, speed: _QuantityLike) -> Quantity[Any]: ...
+def joint_peak_acceleration_rotation(angle: _QuantityLike) -> Quantity[Any]: ...
+def joint_angle_for_acceleration(limit: _QuantityLike, speed: _QuantityLike) -> Quantity[Any]: ...
+def joint_bearing_force(arm: _QuantityLike, torque: _QuantityLike) -> Quantity[Any]: ...
+def joint_peak_bearing_force(arm: _QuantityLike, torque: _QuantityLike, angle: _QuantityLike) -> Quantity[Any]: ...
+def joint_bearing_life(load_rating: _QuantityLike, arm: _QuantityLike, torque: _QuantityLike, speed: _QuantityLike, angle: _QuantityLike) -> Quantity[Any]: ...
+def joint_bearing_life_checked(load_rating: _QuantityLike, arm: _QuantityLike, torque: _QuantityLike, speed: _QuantityLike, angle: _QuantityLike) -> Validated: ...
+def joint_mean_duty(duties: Iterable[JointDuty]) -> JointDuty: ...
+def joint_bearing_life_of_duties(load_rating: _QuantityLike, arm: _QuantityLike, duties: Iterable[JointDuty]) -> Quantity[Any]: ...
+def joint_couples(torque: _QuantityLike, angle: _QuantityLike, rotation: _QuantityLike) -> JointCouples: ...
+def joint_peak_couples(torque: _QuantityLike, angle: _QuantityLike) -> JointCouples: ...
+def joint_speed_ratio(angle: _QuantityLike, rotation: _QuantityLike) -> Any: ...
+def joint_speed_variation(angle: _QuantityLike) -> Any: ...
+def joint_angle_for_variation(variation: _Number) -> Quantity[Any]: ...
+def joint_output_rotation(angle: _QuantityLike, rotation: _QuantityLike) -> Quantity[Any]: ...
+def joint_displacement(angle: _QuantityLike, rotation: _QuantityLike) -> Quantity[Any]: ...
+def joint_peak_displacement(angle: _QuantityLike) -> Quantity[Any]: ...
+def joint_equal_speed_rotation(angle: _QuantityLike) -> Quantity[Any]: ...
+def equivalent_joint_angle(front: _QuantityLike, rear: _QuantityLike, phase: _QuantityLike) -> Quantity[Any]: ...
+def equivalent_joint_angle_small(front: _QuantityLike, rear: _QuantityLike, phase: _QuantityLike) -> Validated: ...
+def joint_pair_extremes(front: _QuantityLike, rear: _QuantityLike, phase: _QuantityLike, speed: _QuantityLike) -> JointPairExtremes: ...
+def joint_pair_speed_ratio(front: _QuantityLike, rear: _QuantityLike, phase: _QuantityLike, rotation: _QuantityLike) -> Any: ...
+def joint_pair_acceleration(front: _QuantityLike, rear: _QuantityLike, phase: _QuantityLike, rotation: _QuantityLike, speed: _QuantityLike) -> Quantity[Any]: ...
+def relative_phase(yoke_phase: _QuantityLike, plane_angle: _QuantityLike) -> Quantity[Any]: ...
+def spline_step(positions: ArrayLike) -> Quantity[Any]: ...
+def spline_position(front: _QuantityLike, rear: _QuantityLike, plane_angle: _QuantityLike, positions: ArrayLike, steps: ArrayLike) -> SplinePosition: ...
+def best_spline_position(front: _QuantityLike, rear: _QuantityLike, plane_angle: _QuantityLike, positions: ArrayLike) -> SplinePosition: ...
+def equivalent_row_angle(row: Iterable[JointInRow]) -> Quantity[Any]: ...
+def equivalent_row_angle_small(row: Iterable[JointInRow]) -> Validated: ...
+def bolt_grades() -> tuple[BoltGrade, ...]: ...
+def find_bolt_grade(name: str, diameter: _QuantityLike) -> BoltGrade | None: ...
+def materials() -> tuple[Material, ...]: ...
+def find_material(name: str, condition: str) -> Material | None: ...
+def strength_at_section(material: Material, diameter: _QuantityLike) -> Validated: ...
+def shear_ratio(ratio: ShearRatio | str) -> Sourced: ...
+def shear_yield(yield_: _QuantityLike, ratio: _Number | ShearRatio | str = ...) -> Quantity[Any]: ...
+def shear_ultimate(ultimate: _QuantityLike, ratio: _Number | ShearRatio | str = ...) -> Quantity[Any]: ...
+def torque_band(nominal: _QuantityLike, scatter: _Number) -> TorqueBand: ...
+def device_setting(low: _QuantityLike, high: _QuantityLike) -> DeviceSetting: ...
+def disc_clutch_torque(outer_radius: _QuantityLike, inner_radius: _QuantityLike, axial_force: _QuantityLike, friction: _Number, surfaces: ArrayLike, contact: ClutchContact | str) -> Quantity[Any]: ...
+def disc_clutch_force(outer_radius: _QuantityLike, inner_radius: _QuantityLike, torque: _QuantityLike, friction: _Number, surfaces: ArrayLike, contact: ClutchContact | str) -> Quantity[Any]: ...
+def disc_clutch_pressure(outer_radius: _QuantityLike, inner_radius: _QuantityLike, axial_force: _QuantityLike, contact: ClutchContact | str) -> Quantity[Any]: ...
+def disc_clutch_force_at_pressure(outer_radius: _QuantityLike, inner_radius: _QuantityLike, pressure: _QuantityLike, contact: ClutchContact | str) -> Quantity[Any]: ...
+def spring_force(springs: ArrayLike, rate: _QuantityLike, compression: _QuantityLike) -> Quantity[Any]: ...
+def spring_compression(force: _QuantityLike, springs: ArrayLike, rate: _QuantityLike, compression_at_bind: _QuantityLike) -> Validated: ...
+def clutch_engagement(inertia: _QuantityLike, speed: _QuantityLike, clutch_torque: _QuantityLike, load_torque: _QuantityLike) -> ClutchEngagement: ...
+def free_clutch_engagement(driving_inertia: _QuantityLike, driving_speed: _QuantityLike, driven_inertia: _QuantityLike, driven_speed: _QuantityLike, clutch_torque: _QuantityLike, drive_torque: _QuantityLike = ..., load_torque: _QuantityLike = ...) -> ClutchEngagement: ...
+def slip_power(clutch_torque: _QuantityLike, slip_speed: _QuantityLike) -> Quantity[Any]: ...
+def clutch_temperature_rise(heat: _QuantityLike, mass: _QuantityLike, specific_heat: _QuantityLike = ...) -> Quantity[Any]: ...
+def slip_time_for_rise(clutch_torque: _QuantityLike, slip_speed: _QuantityLike, mass: _QuantityLike, rise: _QuantityLike, specific_heat: _QuantityLike = ...) -> Quantity[Any]: ...
+def referred_inertia(inertia: _QuantityLike, ratio: _Number) -> Quantity[Any]: ...
+def overrun_torque(inertia: _QuantityLike, speed: _QuantityLike, stopping_time: _QuantityLike, friction_torque: _QuantityLike) -> Quantity[Any]: ...
+def overrun_coast(inertia: _QuantityLike, speed: _QuantityLike, friction_torque: _QuantityLike, windage_torque: _QuantityLike = ..., clutch_drag: _QuantityLike = ...) -> OverrunCoast: ...
+def cut_out_torque(trip_torque: _QuantityLike, least_share: _Number = ..., greatest_share: _Number = ...) -> TorqueBand: ...
+def practice_band(practice: SettingPractice, torque: _QuantityLike) -> TorqueBand: ...
+def shear_bolt_torque(diameter: _QuantityLike, arm: _QuantityLike, shear_strength: _QuantityLike, bolts: ArrayLike, planes: ArrayLike) -> Quantity[Any]: ...
+def shear_bolt_diameter(torque: _QuantityLike, arm: _QuantityLike, shear_strength: _QuantityLike, bolts: ArrayLike, planes: ArrayLike) -> Quantity[Any]: ...
+def shear_bolt_band(diameter: _QuantityLike, arm: _QuantityLike, ultimate_min: _QuantityLike, ultimate_max: _QuantityLike, bolts: ArrayLike, planes: ArrayLike, least_ratio: _Number = ..., greatest_ratio: _Number = ...) -> TorqueBand: ...
+def shear_bolt_band_of_grade(diameter: _QuantityLike, arm: _QuantityLike, grade: BoltGrade, bolts: ArrayLike, planes: ArrayLike, least_ratio: _Number = ..., greatest_ratio: _Number = ...) -> TorqueBand: ...
+def thread_depth_in_pitches(system: ThreadSystem | str) -> Sourced: ...
+def coarse_pitches() -> tuple[CoarsePitch, ...]: ...
+def coarse_pitch(system: ThreadSystem | str, diameter: _QuantityLike) -> Sourced | None: ...
+def thread_stress_diameter(diameter: _QuantityLike, pitch: _QuantityLike, system: ThreadSystem | str = ...) -> Quantity[Any]: ...
+def referred_yield(yield_torque: _QuantityLike, speed_ratio: _Number, efficiency: _Number = ...) -> Quantity[Any]: ...
+def device_window(peak_working_torque: _QuantityLike, parts: Iterable[ChainPart], scatter: _Number, work_margin: _Number, strength_margin: _Number) -> DeviceWindow: ...
+def pto_power(power: NetEnginePower | GrossEnginePower) -> PtoPowerRange: ...
+def powers_by_rule_from_engine(engine: _QuantityLike) -> RulePowers: ...
+def powers_by_rule_from_drawbar(drawbar: _QuantityLike) -> RulePowers: ...
+def drawbar_of_pto(traction: Traction | str, ground: Ground | str) -> Sourced: ...
+def equivalent_pto_power(drawbar: _QuantityLike, transmission: _Number, traction: _Number, pto: _QuantityLike, hydraulic: _QuantityLike = ..., electric: _QuantityLike = ...) -> PtoPower: ...
+def power_reserve(available: _QuantityLike, needed: _QuantityLike) -> Any: ...
+def torque_reserve(available: _QuantityLike, needed: _QuantityLike) -> Any: ...
+def economy_saving(rated_power: _QuantityLike, power: _QuantityLike, plain: _QuantityLike, economy: _QuantityLike, full_throttle: _QuantityLike) -> Validated: ...
+def engine_line(rated_power: PtoPower, rated_speed: _QuantityLike, torque_rise: _Number, peak_speed: _QuantityLike, high_idle: _QuantityLike) -> EngineLine: ...
+def engine_line_without_rise(rated_power: PtoPower, rated_speed: _QuantityLike, high_idle: _QuantityLike) -> EngineLine: ...
+def torque_rise(peak: _QuantityLike, rated: _QuantityLike) -> Any: ...
+def lugged_torque(rated: _QuantityLike, torque_rise: _Number) -> Quantity[Any]: ...
+def governor_regulation(high_idle: _QuantityLike, rated_speed: _QuantityLike) -> Any: ...
+def fuel_rate(rated_power: _QuantityLike, load_fraction: _Number, speed_fraction: _Number = ...) -> Quantity[Any]: ...
+def fuel_rate_checked(rated_power: _QuantityLike, load_fraction: _Number, speed_fraction: _Number = ...) -> Validated: ...
+def specific_fuel(load_fraction: _Number, speed_fraction: _Number = ...) -> Quantity[Any]: ...
+def measured_fuel_rate(power: _QuantityLike, specific_use: _QuantityLike) -> Quantity[Any]: ...
+def average_fuel_rate(rated_power: _QuantityLike) -> Quantity[Any]: ...
+def older_fuel_rate(rated_power: _QuantityLike, load_fraction: _Number) -> Validated: ...
+def engine_oil_rate(rated_engine_power: _QuantityLike) -> Quantity[Any]: ...
+def implement_power(machine: Machine | str, width: _QuantityLike, feed_rate: FeedRate = ...) -> ImplementPower: ...
+def widest_implement(machine: Machine | str, power: _QuantityLike, reserve: _Number, feed_rate: FeedRate = ...) -> WidthLimit: ...
+def greatest_feed(machine: Machine | str, power: _QuantityLike, reserve: _Number, width: _QuantityLike = ...) -> FeedLimit: ...
+def feed_basis_name(basis: FeedBasis | str) -> str: ...
+def wet_feed(rate: _QuantityLike) -> FeedRate: ...
+def dry_feed(rate: _QuantityLike) -> FeedRate: ...
+def dry_matter(feed: FeedRate, moisture: _Number) -> FeedRate: ...
+def machines() -> tuple[Machine, ...]: ...
+def find_machine(name: str) -> Machine | None: ...
+def nearest_machines(name: str) -> tuple[str, ...]: ...
+def machine_named(name: str) -> Machine: ...
+def pto_option(name: str, nominal_speed: _QuantityLike, engine_speed: _QuantityLike) -> PtoOption: ...
+def pto_option_by_ratio(name: str, nominal_speed: _QuantityLike, ratio: _Number) -> PtoOption: ...
+def pto_option_of_both(name: str, nominal_speed: _QuantityLike, engine_speed: _QuantityLike, ratio: _Number) -> PtoOption: ...
+def pto_speed(option: PtoOption, engine_speed: _QuantityLike) -> Quantity[Any]: ...
+def engine_speed_at(option: PtoOption, pto_speed: _QuantityLike) -> Quantity[Any]: ...
+def pto_output(option: PtoOption, line: EngineLine, engine_speed: _QuantityLike) -> Validated: ...
+def pto_speed_under(option: PtoOption, line: EngineLine, load: _QuantityLike) -> Validated: ...
+def shaft_torque(power: _QuantityLike, speed: _QuantityLike) -> Quantity[Any]: ...
+def shaft_power(torque: _QuantityLike, speed: _QuantityLike) -> Quantity[Any]: ...
+def geared_speed(speed: _QuantityLike, ratio: _Number) -> Quantity[Any]: ...
+def geared_torque(torque: _QuantityLike, ratio: _Number, efficiency: _Number = ...) -> Quantity[Any]: ...
+def gear_ratio(input: _QuantityLike, output: _QuantityLike) -> Any: ...
+def usable_for_pto_work(position: DrawbarPosition | str) -> Sourced: ...
+def drawbar_distances(type: PtoType) -> tuple[DrawbarDistance, ...]: ...
+def drawbar_category(number: int) -> DrawbarCategory: ...
+def identify_pto(spline_count: int, diameter: _QuantityLike, measuring_tolerance: _QuantityLike = ...) -> PtoIdentification: ...
+def recommended_power(type: PtoType, speed: _QuantityLike) -> RecommendedPowers: ...
+def straight_profile_by_rule(diameter: _QuantityLike) -> Sourced | None: ...
+def involute_profile(teeth: int, module: _QuantityLike, flat_depth: _Number, fillet_depth: _Number, source: Source, derived: Source) -> Sourced | None: ...
+def is_nominal_speed(speed: _QuantityLike, nominal: _QuantityLike) -> Any: ...
+def lever_can_disagree(arrangement: StubArrangement | str) -> bool: ...
+def stub_hazard_source(hazard: StubHazard | str) -> Source: ...
+def has_hazard(arrangement: StubArrangement | str, hazard: StubHazard | str) -> bool: ...
+def stub_hazards(arrangement: StubArrangement | str) -> tuple[Sourced, ...]: ...
+def pto_types() -> tuple[PtoType, ...]: ...
+def pre_standard_pto_type() -> PtoType: ...
+def pto_type(number: int) -> PtoType: ...
+def blade_pull(mass: _QuantityLike, radius: _QuantityLike, speed: _QuantityLike) -> Quantity[Any]: ...
+def object_energy(mass: _QuantityLike, speed: _QuantityLike) -> Quantity[Any]: ...
+def object_speed_bound(tip_speed: _QuantityLike, restitution: _Number) -> Quantity[Any]: ...
+def ring_hoop_stress(rim_speed: _QuantityLike, density: _QuantityLike) -> Quantity[Any]: ...
+def disc_hoop_stress_at(radius: _QuantityLike, inner_radius: _QuantityLike, outer_radius: _QuantityLike, speed: _QuantityLike, density: _QuantityLike, poisson_ratio: _Number) -> Quantity[Any]: ...
+def disc_radial_stress_at(radius: _QuantityLike, inner_radius: _QuantityLike, outer_radius: _QuantityLike, speed: _QuantityLike, density: _QuantityLike, poisson_ratio: _Number) -> Quantity[Any]: ...
+def disc_hoop_stress(inner_radius: _QuantityLike, outer_radius: _QuantityLike, speed: _QuantityLike, density: _QuantityLike, poisson_ratio: _Number) -> Quantity[Any]: ...
+def rotor_energy(inertia: _QuantityLike, speed: _QuantityLike) -> Quantity[Any]: ...
+def lost_blade_energy(mass: _QuantityLike, radius: _QuantityLike, speed: _QuantityLike, inertia: _QuantityLike = ...) -> Quantity[Any]: ...
+def overspeed_ratios(rated_speed: _QuantityLike, speed: _QuantityLike) -> OverspeedRatios: ...
+def turf_tip_speed_line() -> TipSpeedLine: ...
+def run_down_time(inertia: _QuantityLike, speed: _QuantityLike, friction_torque: _QuantityLike, windage_torque: _QuantityLike = ...) -> Quantity[Any]: ...
+def run_down_angle(inertia: _QuantityLike, speed: _QuantityLike, friction_torque: _QuantityLike, windage_torque: _QuantityLike = ...) -> Quantity[Any]: ...
+def round_body_area(mass: _QuantityLike, density: _QuantityLike) -> Quantity[Any]: ...
+def throw_flight(launch_speed: _QuantityLike, launch_angle: _QuantityLike, launch_height: _QuantityLike, mass: _QuantityLike, area: _QuantityLike, drag_coefficient: _Number, air_density: _QuantityLike, gravity: _QuantityLike = ...) -> Flight: ...
+def throw_distance(launch_speed: _QuantityLike, launch_angle: _QuantityLike, launch_height: _QuantityLike, mass: _QuantityLike, area: _QuantityLike, drag_coefficient: _Number, air_density: _QuantityLike, gravity: _QuantityLike = ...) -> Quantity[Any]: ...
+def farthest_throw(launch_speed: _QuantityLike, launch_height: _QuantityLike, mass: _QuantityLike, area: _QuantityLike, drag_coefficient: _Number, air_density: _QuantityLike, gravity: _QuantityLike = ...) -> FarthestFlight: ...
+def tip_speed(speed: _QuantityLike, radius: _QuantityLike) -> Quantity[Any]: ...
+def tip_speed_over_ground(tip_speed: _QuantityLike, ground_speed: _QuantityLike) -> Quantity[Any]: ...
+def speed_for_tip_speed(tip_speed: _QuantityLike, radius: _QuantityLike) -> Quantity[Any]: ...
+def wrapped_length(speed: _QuantityLike, radius: _QuantityLike, reaction_time: _QuantityLike) -> Quantity[Any]: ...
+def groove_concentration(outer_diameter: _QuantityLike, groove_diameter: _QuantityLike, groove_radius: _QuantityLike, load: NotchLoad | str) -> Any: ...
+def shoulder_concentration(larger_diameter: _QuantityLike, smaller_diameter: _QuantityLike, fillet_radius: _QuantityLike, load: NotchLoad | str) -> Validated: ...
+def spline_root_concentration(root_radius: _QuantityLike, root_diameter: _QuantityLike) -> Validated: ...
+def corner_concentration(wall: _QuantityLike, corner_radius: _QuantityLike) -> Validated: ...
+def critical_speed(section: SolidSection | TubeSection | ShapedProfile | RectangleSection, length: _QuantityLike, youngs_modulus: _QuantityLike, density: _QuantityLike) -> Quantity[Any]: ...
+def critical_length(section: SolidSection | TubeSection, speed: _QuantityLike, youngs_modulus: _QuantityLike, density: _QuantityLike) -> Quantity[Any]: ...
+def torsion_impact(section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection, length: _QuantityLike, shear_modulus: _QuantityLike, energy: _QuantityLike) -> TorsionImpact: ...
+def impact_diameter(energy: _QuantityLike, length: _QuantityLike, shear_modulus: _QuantityLike, shear_stress: _QuantityLike) -> Quantity[Any]: ...
+def lobed_profile(lobes: ArrayLike, circumscribed_diameter: _QuantityLike, inscribed_diameter: _QuantityLike, tip_radius: _QuantityLike, wall: _QuantityLike) -> ShapedProfile: ...
+def square_profile(width: _QuantityLike, wall: _QuantityLike, corner_radius: _QuantityLike = ...) -> ShapedProfile: ...
+def partly_plastic_torque(section: SolidSection | TubeSection, twist_rate: _QuantityLike, shear_yield: _QuantityLike, shear_modulus: _QuantityLike) -> Quantity[Any]: ...
+def overload(section: SolidSection | TubeSection, torque: _QuantityLike, shear_yield: _QuantityLike, shear_modulus: _QuantityLike) -> Overload: ...
+def thin_profile(section: ProfileSection) -> Validated: ...
+def wall_stress(enclosed_area: _QuantityLike, torque: _QuantityLike, wall: _QuantityLike) -> Quantity[Any]: ...
+def diameter_for_torque(torque: _QuantityLike, shear_stress: _QuantityLike, bore_ratio: _Number = ...) -> Quantity[Any]: ...
+def diameter_for_twist(torque: _QuantityLike, twist_rate: _QuantityLike, shear_modulus: _QuantityLike, bore_ratio: _Number = ...) -> Quantity[Any]: ...
+def stub_shaft_load(load: StubLoad) -> ShaftLoad: ...
+def stub_stress(stub: StubShaft, load: StubLoad) -> StubStress: ...
+def stub_yield_safety_factor(stub: StubShaft, load: StubLoad, yield_: _QuantityLike) -> StubSafety: ...
+def stub_fatigue_safety_factor(stub: StubShaft, load: StubLoad, strength: FatigueStrength, rule: MeanStressRule | str) -> StubSafety: ...
+def stub_angle_limit(stub: StubShaft, load: StubLoad, strength: FatigueStrength, rule: MeanStressRule | str, safety_factor: _Number) -> Validated: ...
+def torsion_stress(section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection, torque: _QuantityLike) -> Quantity[Any]: ...
+def yield_torque(section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection, shear_yield: _QuantityLike) -> Quantity[Any]: ...
+def plastic_torque(section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection, shear_yield: _QuantityLike) -> Quantity[Any]: ...
+def twist_rate(section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection, torque: _QuantityLike, shear_modulus: _QuantityLike) -> Quantity[Any]: ...
+def twist(section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection, torque: _QuantityLike, shear_modulus: _QuantityLike, length: _QuantityLike) -> Quantity[Any]: ...
+def torque_for_twist(section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection, twist_rate: _QuantityLike, shear_modulus: _QuantityLike) -> Quantity[Any]: ...
+def torsion_stress_at(section: SolidSection | TubeSection, torque: _QuantityLike, radius: _QuantityLike) -> Quantity[Any]: ...
+def stepped_shaft(steps: Iterable[ShaftStep]) -> SteppedShaft: ...
+def stepped_yield_torque(steps: Iterable[ShaftStep]) -> Quantity[Any]: ...
+def stepped_stiffness(steps: Iterable[ShaftStep]) -> Quantity[Any]: ...
+def lumped_critical_speed(section: SolidSection | TubeSection, length: _QuantityLike, youngs_modulus: _QuantityLike, mass: _QuantityLike) -> Quantity[Any]: ...
+def rayleigh_critical_speed(weights: Iterable[SaggingWeight]) -> Quantity[Any]: ...
+def dunkerley_critical_speed(speeds: Iterable[_QuantityLike]) -> Quantity[Any]: ...
+def sag_critical_speed(load_sag: _QuantityLike, shaft_sag: _QuantityLike) -> Quantity[Any]: ...
+def spline_allowables(steel: SplineSteel | str) -> SplineAllowables: ...
+def spline_limits(steel: SplineSteel | str, crowned: bool = ...) -> Sourced | None: ...
+def spline_torque_capacity(spline: StraightSpline | InvoluteSpline | MeasuredSpline, limits: SplineLimits, factors: SplineFactors = ..., seat: SplineSeat | str = ..., bore_diameter: _QuantityLike = ...) -> SplineCapacity: ...
+def spline_power_capacity(spline: StraightSpline | InvoluteSpline | MeasuredSpline, limits: SplineLimits, speed: _QuantityLike, factors: SplineFactors = ..., seat: SplineSeat | str = ..., bore_diameter: _QuantityLike = ...) -> Quantity[Any]: ...
+def spline_length_for_torque(spline: StraightSpline | InvoluteSpline | MeasuredSpline, torque: _QuantityLike, limits: SplineLimits, factors: SplineFactors = ..., seat: SplineSeat | str = ..., bore_diameter: _QuantityLike = ...) -> Validated: ...
+def scaled_spline(spline: StraightSpline | InvoluteSpline | MeasuredSpline, scale: _Number, scale_length: bool = ...) -> MeasuredSpline: ...
+def spline_size_for_torque(spline: StraightSpline | InvoluteSpline | MeasuredSpline, torque: _QuantityLike, limits: SplineLimits, scale_length: bool = ..., factors: SplineFactors = ..., seat: SplineSeat | str = ..., bore_diameter: _QuantityLike = ...) -> SplineSize: ...
+def din_5480_shift(reference_diameter: _QuantityLike, module: _QuantityLike, teeth: ArrayLike) -> Quantity[Any]: ...
+def din_5480_geometry(reference_diameter: _QuantityLike, module: _QuantityLike, teeth: ArrayLike, cutting: SplineCutting | str = ...) -> InvoluteGeometry: ...
+def application_factor(drive: DriveShock | str, load: LoadShock | str) -> Sourced: ...
+def load_distribution_factor(misalignment: _Number, face_width: _QuantityLike) -> Validated: ...
+def fatigue_life_factor(cycles: _Number, cycle: TorqueCycle | str = ...) -> Validated: ...
+def wear_life_factor(turns: _Number) -> Validated: ...
+def seat_divisor(seat: SplineSeat | str) -> float: ...
+def ansi_b92_1_geometry(teeth: ArrayLike, module: _QuantityLike, pressure_angle: _QuantityLike, root: SplineRoot | str = ...) -> InvoluteGeometry: ...
+def iso_4156_geometry(teeth: ArrayLike, module: _QuantityLike, pressure_angle: _QuantityLike, root: SplineRoot | str = ...) -> InvoluteGeometry: ...
+def involute_spline(teeth: int, diametral_pitch: _QuantityLike, pressure_angle: _QuantityLike, length: _QuantityLike, root: SplineRoot | str = ...) -> InvoluteSpline: ...
+def sleeve_stress(spline: StraightSpline | InvoluteSpline | MeasuredSpline, torque: _QuantityLike, outer_diameter: _QuantityLike, speed: _QuantityLike = ..., factors: SplineFactors = ..., tooth_form: _Number = ...) -> SleeveStress: ...
+def slide_force(torque: _QuantityLike, bearing_diameter: _QuantityLike, friction: _Number, flank_angle: _QuantityLike = ...) -> Quantity[Any]: ...
+def spline_slide_force(spline: StraightSpline | InvoluteSpline | MeasuredSpline, torque: _QuantityLike, friction: _Number) -> Quantity[Any]: ...
+def telescope_thrust(force: _QuantityLike, front_angle: _QuantityLike, rear_angle: _QuantityLike) -> TelescopeThrust: ...
+def groove_width(major_diameter: _QuantityLike, groove_diameter: _QuantityLike, groove_radius: _QuantityLike) -> Quantity[Any]: ...
+def engaged_length(hub_length: _QuantityLike, useful_length: _QuantityLike, groove_width: _QuantityLike = ...) -> Quantity[Any]: ...
+def sae_fractions(count: int, fit: SplineFit | str) -> Sourced: ...
+def sae_spline(count: ArrayLike, fit: SplineFit | str, major_diameter: _QuantityLike, length: _QuantityLike) -> StraightSpline: ...
+def spline_stress(spline: StraightSpline | InvoluteSpline | MeasuredSpline, torque: _QuantityLike, factors: SplineFactors = ..., seat: SplineSeat | str = ..., bore_diameter: _QuantityLike = ...) -> SplineStress: ...
+def stub_spline(type: PtoType, length: _QuantityLike) -> Sourced | None: ...
+def stub_spline_of_type(type: PtoType) -> Sourced | None: ...
+def spline_of_geometry(geometry: InvoluteGeometry, length: _QuantityLike) -> MeasuredSpline: ...

@@ -1,0 +1,191 @@
+"""Cases, assessments and the command line, on the example cases."""
+
+from __future__ import annotations
+
+import json
+import pickle
+import subprocess
+import sys
+from pathlib import Path
+from typing import Any
+
+import jsonschema
+import pytest
+
+import fieldshaft
+from fieldshaft import Status
+from fieldshaft.__main__ import main
+
+ROOT = Path(__file__).resolve().parents[2]
+EXAMPLES = sorted((ROOT / "docs" / "examples" / "cases").glob("*.json"))
+PACKAGE = Path(fieldshaft.__file__).resolve().parent
+
+
+@pytest.fixture(scope="module")
+def assessments() -> dict[str, fieldshaft.Assessment]:
+    return {path.stem: fieldshaft.assess(fieldshaft.read_case_file(path)) for path in EXAMPLES}
+
+
+def _toml(value: Any, path: tuple[str, ...] = ()) -> str:
+    """A document as TOML, with inline tables: enough for the tests."""
+
+    def inline(item: Any) -> str:
+        if isinstance(item, dict):
+            return "{" + ", ".join(f"{key} = {inline(entry)}" for key, entry in item.items()) + "}"
+        if isinstance(item, list):
+            return "[" + ", ".join(map(inline, item)) + "]"
+        return json.dumps(item, ensure_ascii=False)
+
+    return "".join(f"{key} = {inline(entry)}\n" for key, entry in value.items())
+
+
+def test_there_are_examples() -> None:
+    assert len(EXAMPLES) >= 7
+
+
+@pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
+def test_case(path: Path, tmp_path: Path) -> None:
+    case = fieldshaft.read_case_file(path)
+    document = json.loads(path.read_text(encoding="utf-8"))
+    assert fieldshaft.read_case(path.read_text(encoding="utf-8")) == case
+    assert fieldshaft.read_case(document) == case
+    assert fieldshaft.read_case(case.to_json()) == case
+    assert pickle.loads(pickle.dumps(case)) == case
+    assert hash(case) == hash(fieldshaft.read_case(case.to_dict()))
+    assert document["title"] in repr(case)
+    toml = tmp_path / "case.toml"
+    toml.write_text(_toml(document), encoding="utf-8")
+    assert fieldshaft.read_case_file(toml) == case
+    assert fieldshaft.read_case_file(str(toml)) == case
+
+
+@pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
+def test_assessment(path: Path, assessments: dict[str, fieldshaft.Assessment]) -> None:
+    assessment = assessments[path.stem]
+    assert assessment.verdict is max((f.status for f in assessment.findings), key=list(Status).index)
+    assert sum(assessment.count(status) for status in Status) == len(assessment.findings) > 5
+    report = assessment.to_dict()
+    assert report["verdict"] == assessment.verdict
+    assert [f.id for f in assessment.findings] == [entry["id"] for entry in report["findings"]]
+    for finding in assessment.findings:
+        assert assessment.find(finding.id) == finding
+        assert finding.to_dict()["id"] == finding.id in repr(finding)
+        assert pickle.loads(pickle.dumps(finding)) == finding
+        assert finding.status is not Status.ok or finding.value is None or finding.value.si == finding.value.si
+    assert assessment.find("no.such.check") is None
+    assert fieldshaft.to_json(assessment) == assessment.to_json("metric")
+    assert assessment.headline.split(".")[0] in fieldshaft.to_text(assessment)
+    assert assessment.headline in repr(assessment)
+    assert "<table>" in assessment._repr_html_()
+    again = pickle.loads(pickle.dumps(assessment))
+    assert again == assessment and hash(again) == hash(assessment)
+    frame = assessment.to_frame()
+    assert list(frame["id"]) == [f.id for f in assessment.findings]
+    assert {"margin [-]", "value [SI]"} <= set(frame.columns)
+
+
+def test_units_of_a_report(assessments: dict[str, fieldshaft.Assessment]) -> None:
+    assessment = next(iter(assessments.values()))
+    assert "lbf" in fieldshaft.to_text(assessment, "us")
+    assert "lbf" not in fieldshaft.to_text(assessment)
+    with pytest.raises(fieldshaft.InputError, match="units = \"imperial\"; allowed: metric, us"):
+        fieldshaft.to_text(assessment, "imperial")
+
+
+def test_schema() -> None:
+    schema = fieldshaft.case_json_schema()
+    jsonschema.Draft202012Validator.check_schema(schema)
+    validator = jsonschema.Draft202012Validator(schema)
+    for path in EXAMPLES:
+        validator.validate(json.loads(path.read_text(encoding="utf-8")))
+        validator.validate(fieldshaft.read_case_file(path).to_dict())
+
+
+def test_every_problem_at_once() -> None:
+    document = json.loads(EXAMPLES[0].read_text(encoding="utf-8"))
+    document["tractor"]["power"] = 62
+    document["implement"]["imput_speed"] = document["implement"].pop("input_speed")
+    with pytest.raises(fieldshaft.CaseError) as caught:
+        fieldshaft.read_case(document)
+    paths = [problem.path for problem in caught.value.problems]
+    assert "tractor.power" in paths
+    assert len(paths) >= 2
+    assert "tractor.power: 62; expected" in str(caught.value)
+    assert isinstance(caught.value, ValueError)
+    again = pickle.loads(pickle.dumps(caught.value))
+    assert again.problems == caught.value.problems
+
+
+@pytest.mark.parametrize(
+    ("name", "content"),
+    [("a.json", b"{"), ("b.toml", b"= 3"), ("c.json", b"\xff\xfe"), ("d.toml", b"x = 1979-05-27"), ("e.json", b"")],
+)
+def test_files_that_are_no_case(name: str, content: bytes, tmp_path: Path) -> None:
+    path = tmp_path / name
+    path.write_bytes(content)
+    with pytest.raises(fieldshaft.CaseError):
+        fieldshaft.read_case_file(path)
+
+
+def test_wrong_types() -> None:
+    for wrong in (5, None, [], b"{}"):
+        with pytest.raises(TypeError, match="read_case: text"):
+            fieldshaft.read_case(wrong)
+    with pytest.raises(TypeError, match="assess: case"):
+        fieldshaft.assess("{}")
+
+
+# The command line. --------------------------------------------------------------------------------------------
+
+
+def _expected_status(assessment: fieldshaft.Assessment) -> int:
+    return 0 if assessment.verdict in (Status.ok, Status.caution) else 1
+
+
+@pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
+def test_exit_status(
+    path: Path, assessments: dict[str, fieldshaft.Assessment], capsys: pytest.CaptureFixture[str]
+) -> None:
+    assessment = assessments[path.stem]
+    assert main(["assess", str(path)]) == _expected_status(assessment)
+    out, err = capsys.readouterr()
+    assert (out, err) == (assessment.to_text(), "")
+    assert main(["assess", str(path), "--json", "--units", "us"]) == _expected_status(assessment)
+    out, err = capsys.readouterr()
+    assert json.loads(out) == json.loads(assessment.to_json("us")) and err == ""
+
+
+def test_examples_have_both_outcomes(assessments: dict[str, fieldshaft.Assessment]) -> None:
+    assert {_expected_status(assessment) for assessment in assessments.values()} == {0, 1}
+
+
+def test_several_files(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    bad = tmp_path / "bad.json"
+    bad.write_text('{"schema": "fieldshaft-case/1", "tractor": {"power": 5}}', encoding="utf-8")
+    missing = tmp_path / "missing.toml"
+    files = [str(EXAMPLES[0]), str(bad), str(missing), str(EXAMPLES[1])]
+    assert main(["assess", *files]) == 2
+    out, err = capsys.readouterr()
+    assert f"== {EXAMPLES[0]} ==" in out and f"== {EXAMPLES[1]} ==" in out
+    assert f"{bad}: tractor.power: 5; expected" in err
+    assert f"{missing}: No such file or directory" in err
+    assert "Traceback" not in err
+    assert main(["assess", "--json", *files]) == 2
+    reports = json.loads(capsys.readouterr().out)
+    assert [report["file"] for report in reports] == [files[0], files[3]]
+    assert main(["assess", *map(str, EXAMPLES)]) == 1
+
+
+def _run(*arguments: str) -> subprocess.CompletedProcess[str]:
+    command = [sys.executable, "-m", "fieldshaft", *arguments]
+    return subprocess.run(command, cwd=PACKAGE.parent, capture_output=True, text=True, check=False)
+
+
+def test_as_a_program() -> None:
+    done = _run("assess", str(EXAMPLES[0]))
+    assert done.returncode in (0, 1) and done.stderr == "" and len(done.stdout) > 500
+    done = _run("assess", "nowhere.json")
+    assert done.returncode == 2 and done.stdout == ""
+    assert done.stderr == "nowhere.json: No such file or directory\n"
+    assert _run("assess").returncode == 2
+    assert _run("--help").returncode == 0

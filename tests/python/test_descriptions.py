@@ -1,0 +1,118 @@
+"""The descriptions of the package against the C++ headers: nothing missing, nothing renamed, the same defaults."""
+
+from __future__ import annotations
+
+import re
+import sys
+from pathlib import Path
+
+import headers
+import pytest
+
+sys.path.insert(0, str(headers.ROOT / "bindings" / "python" / "generator"))
+import descriptions
+
+LIBRARY = descriptions.load(headers.ROOT / "bindings" / "python")
+
+#: Functions of C++ that Python offers in another form.
+OTHER_FORM = {
+    "check_material": "a Material is checked when it is made",
+    "make_material": "Material(...)",
+    "make_machine": "Machine(...)",
+    "limits_mm": "a shorthand for the library's own tables",
+    "standing_name": "Standing prints its name",
+    "is_finite": "math.isfinite",
+    "spline_factors": "a check inside namespace check",
+    "joint_angle": "a check inside namespace check",
+    "count_cycles": "by hand: whole arrays",
+    "count_repeating_cycles": "by hand: whole arrays",
+    "count_closed_cycles": "by hand: whole arrays",
+    "close_residue": "by hand: whole arrays",
+    "miner_damage": "by hand: whole arrays",
+    "history_damage": "by hand: whole arrays",
+}
+
+MODULES = [module for module in LIBRARY.modules if module != "core"]
+
+
+def _declared(module: str) -> list[headers.Function]:
+    functions, _, _ = headers.read(module)
+    return [f for f in functions if f.returns != "void" or f.name in OTHER_FORM]
+
+
+def _described(module: str) -> dict[str, list[descriptions.Formula]]:
+    found: dict[str, list[descriptions.Formula]] = {}
+    for formula in LIBRARY.formulas:
+        if formula.module == module and not formula.method_of:
+            found.setdefault(formula.header_name, []).append(formula)
+    return found
+
+
+def _cpp_names(parameters: list[headers.Parameter]) -> list[str]:
+    return [p.name for p in parameters if p.name != "size"]
+
+
+@pytest.mark.parametrize("module", MODULES)
+def test_every_function_is_described(module: str) -> None:
+    described = _described(module)
+    missing = sorted({f.name for f in _declared(module)} - set(described) - set(OTHER_FORM))
+    assert not missing
+
+
+@pytest.mark.parametrize("module", MODULES)
+def test_parameters_have_the_names_of_the_header(module: str) -> None:
+    declared: dict[str, list[list[str]]] = {}
+    for function in _declared(module):
+        declared.setdefault(function.name, []).append(_cpp_names(function.parameters))
+    for name, formulas in _described(module).items():
+        if all(formula.call and f"::{name}(" not in formula.call for formula in formulas):
+            continue  # made of other functions
+        assert name in declared, f"{name} is described but not declared"
+        for formula in formulas:
+            names = [p.cpp_name for p in formula.parameters]
+            assert any(names == other or names == other[: len(names)] for other in declared[name]), (name, declared[name])
+
+
+def _number(text: str) -> float | None:
+    match = re.fullmatch(r"(?:\w+\()?(-?\d+(?:\.\d+)?)\)?", text)
+    return float(match[1]) if match else None
+
+
+@pytest.mark.parametrize("module", MODULES)
+def test_defaults_are_those_of_the_header(module: str) -> None:
+    declared = {(f.name, p.name): p.default for f in _declared(module) for p in f.parameters if p.default}
+    for formula in LIBRARY.formulas:
+        if formula.module != module or formula.method_of:
+            continue
+        for p in formula.parameters:
+            default = declared.get((formula.header_name, p.cpp_name))
+            if default is None:
+                continue
+            assert p.has_default, f"{formula.name}: {p.name} has the default {default}"
+            number = _number(default)
+            if number is not None:
+                assert p.default == number, (formula.name, p.name, default)
+            elif "::" in default:
+                assert p.default == default.split("::")[1].rstrip("_"), (formula.name, p.name, default)
+
+
+@pytest.mark.parametrize("module", MODULES)
+def test_enumerations(module: str) -> None:
+    _, _, declared = headers.read(module)
+    for enumeration in declared:
+        if enumeration.name in LIBRARY.enumerations:
+            members = [name for name, _ in LIBRARY.enumerations[enumeration.name].members]
+            assert members == [name for name, _ in enumeration.members], enumeration.name
+
+
+def test_kinds_are_those_of_the_header() -> None:
+    text = (headers.INCLUDE / "units" / "kind.hpp").read_text(encoding="utf-8")
+    block = re.search(r"enum class Kind \{(.*?)\};", text, re.S)
+    assert block
+    assert set(re.findall(r"\w+", block[1])) == {*LIBRARY.kinds, "number"}
+
+
+def test_each_text_ends_once() -> None:
+    """Texts are joined into sentences: none may bring its own full stop in the middle of a list of words."""
+    for path in Path(headers.ROOT / "bindings" / "python" / "formulas").glob("*.toml"):
+        assert "FIXME" not in path.read_text(encoding="utf-8")

@@ -1,0 +1,153 @@
+"""The quantity layer: any registry, texts as in C++, columns with units, and nothing global changed."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from concurrent.futures import ProcessPoolExecutor
+from multiprocessing import get_context
+from pathlib import Path
+
+import numpy as np
+import pandas
+import pint
+import pint_pandas
+import pytest
+
+import fieldshaft
+from fieldshaft import _core, si
+from fieldshaft._kinds import KINDS
+
+PACKAGE = Path(fieldshaft.__file__).resolve().parent
+
+
+def test_results_belong_to_the_registry_of_the_arguments() -> None:
+    registry = pint.UnitRegistry()
+    torque = fieldshaft.shaft_torque(registry.Quantity(75, "horsepower"), "540 rpm")
+    assert torque._REGISTRY is registry
+    assert torque.units == registry.Unit("N*m")
+    assert (torque + registry.Quantity(1, "lbf*ft")).check("[energy]")
+    assert fieldshaft.shaft_torque("75 hp", "540 rpm")._REGISTRY is pint.get_application_registry().get()
+
+
+def test_application_registry_may_be_another() -> None:
+    before = pint.get_application_registry().get()
+    other = pint.UnitRegistry()
+    pint.set_application_registry(other)
+    try:
+        assert fieldshaft.shaft_torque("75 hp", "540 rpm")._REGISTRY is other
+    finally:
+        pint.set_application_registry(before)
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_units_of_the_trade(kind: str) -> None:
+    """pint and the library agree on every unit in which fieldshaft answers, and on its symbol as text."""
+    table = KINDS[kind]
+    registry = pint.UnitRegistry()
+    factor = registry.Quantity(1.0, table["trade"]).m_as(table["pint"])
+    assert _core.parse(f"1 {table['symbol']}", kind, "f", "p") == pytest.approx(factor, rel=1e-15)
+    assert _core.parse(f"1 {table['si']}", kind, "f", "p") == 1.0
+
+
+@pytest.mark.parametrize(
+    ("text", "kind", "unit", "number"),
+    [
+        ("75 hp", "power", "horsepower", 75),
+        ("75 metric hp", "power", "metric_horsepower", 75),
+        ("1 3/8 in", "length", "inch", 1.375),
+        ("16000 ft/min", "speed", "foot / minute", 16000),
+        ("660 lbf·ft", "torque", "force_pound * foot", 660),
+        ("77 ksi", "stress", "ksi", 77),
+        ("540 r/min", "angular_speed", "rpm", 540),
+        ("1 gal/h", "volume_rate", "gallon / hour", 1),
+        ("20 t/h", "mass_rate", "metric_ton / hour", 20),
+        ("4 lb·ft²", "moment_of_inertia", "pound * foot ** 2", 4),
+    ],
+)
+def test_texts_agree_with_pint(text: str, kind: str, unit: str, number: float) -> None:
+    expected = pint.Quantity(number, unit).m_as(KINDS[kind]["pint"])
+    assert _core.parse(text, kind, "f", "p") == pytest.approx(expected, rel=2e-15)
+
+
+def test_lists_of_texts_and_quantities() -> None:
+    torques = fieldshaft.shaft_torque(["50 kW", pint.Quantity(75, "hp")], "540 rpm")
+    assert torques.m.shape == (2,)
+    with pytest.raises(TypeError, match=r"shaft_torque: power\[1\] = 5 has no unit"):
+        fieldshaft.shaft_torque(["50 kW", 5], "540 rpm")
+
+
+def test_columns_with_units() -> None:
+    pint_pandas.PintType.ureg = pint.get_application_registry()
+    frame = pandas.DataFrame({"power": pandas.Series([50.0, 75.0], dtype="pint[kilowatt]")})
+    torques = fieldshaft.shaft_torque(frame["power"], "540 rpm")
+    assert torques.m == pytest.approx(fieldshaft.shaft_torque(pint.Quantity([50.0, 75.0], "kW"), "540 rpm").m)
+    with pytest.raises(TypeError, match="column with units"):
+        si.shaft_torque(frame["power"], 56.5)
+    assert si.shaft_torque(pandas.Series([1.0, 2.0]), 2.0).tolist() == [0.5, 1.0]
+
+
+def test_whole_and_exact_magnitudes() -> None:
+    from decimal import Decimal
+    from fractions import Fraction
+
+    registry = pint.UnitRegistry(non_int_type=Decimal)
+    exact = fieldshaft.shaft_torque(registry.Quantity(Decimal("50"), "kilowatt"), "540 rpm")
+    assert exact.m == pytest.approx(884.194, rel=1e-6)
+    fractions = pint.UnitRegistry(non_int_type=Fraction)
+    assert fieldshaft.tip_speed("540 rpm", fractions.Quantity(Fraction(3, 4), "meter")).m == pytest.approx(42.4115, rel=1e-6)
+    whole = pint.Quantity(np.array([50, 75]), "kilowatt")
+    assert fieldshaft.shaft_torque(whole, "540 rpm").m.dtype == np.float64
+
+
+def test_magnitudes_that_are_refused() -> None:
+    masked = pint.Quantity(np.ma.masked_array([1.0, 2.0], mask=[True, False]), "kW")
+    with pytest.raises(TypeError, match="shaft_torque: power is a masked array"):
+        fieldshaft.shaft_torque(masked, "540 rpm")
+    with pytest.raises(TypeError, match="shaft_torque: power holds objects"):
+        fieldshaft.shaft_torque(pint.Quantity(np.array([1.0, None], dtype=object), "kW"), "540 rpm")
+
+
+def _tip_speed(radius: float) -> float:
+    return float(fieldshaft.tip_speed("540 rpm", f"{radius} m").m_as("m/s"))
+
+
+def test_other_processes() -> None:
+    with ProcessPoolExecutor(1, mp_context=get_context("spawn")) as pool:
+        assert list(pool.map(_tip_speed, [0.5, 1.0])) == [_tip_speed(0.5), _tip_speed(1.0)]
+        assert pool.submit(si.tip_speed, 50.0, 2.0).result() == 100.0
+        torque = pool.submit(fieldshaft.shaft_torque, "75 hp", "540 rpm").result()
+        assert torque == fieldshaft.shaft_torque("75 hp", "540 rpm")
+
+
+BLOCKED = """
+import sys
+
+class Blocked:
+    def find_spec(self, name, path=None, target=None):
+        if name.split(".")[0] in {"pint", "pandas", "matplotlib", "tqdm", "dask", "scipy"}:
+            raise ModuleNotFoundError("No module named " + repr(name), name=name)
+
+sys.meta_path.insert(0, Blocked())
+"""
+
+
+def _without_extras(code: str) -> subprocess.CompletedProcess[str]:
+    return subprocess.run([sys.executable, "-c", BLOCKED + code], cwd=PACKAGE.parent, capture_output=True, text=True, check=False)
+
+
+def test_si_needs_numpy_alone() -> None:
+    done = _without_extras("import fieldshaft\nfrom fieldshaft import si\nprint(si.shaft_torque(100.0, 4.0))\n")
+    assert (done.stdout, done.stderr) == ("25.0\n", "")
+
+
+def test_missing_pint_is_explained() -> None:
+    done = _without_extras("import fieldshaft\nfieldshaft.shaft_torque('75 hp', '540 rpm')\n")
+    assert "ImportError: fieldshaft needs pint for quantities" in done.stderr
+    assert "pip install 'fieldshaft[units]'" in done.stderr
+
+
+def test_cases_need_numpy_alone() -> None:
+    document = {"schema": "fieldshaft-case/1", "tractor": {"name": "T"}, "implement": {"name": "I"}, "driveline": {}}
+    done = _without_extras(f"import fieldshaft\nprint(fieldshaft.assess(fieldshaft.read_case({document})).verdict)\n")
+    assert done.stdout == "not_known\n", done.stderr

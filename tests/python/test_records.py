@@ -1,0 +1,196 @@
+"""Records and objects of both layers: repr, equality, pickling, conversion, and that they do not change."""
+
+from __future__ import annotations
+
+import copy
+import inspect
+import pickle
+from typing import Any
+
+import numpy as np
+import pint
+import pytest
+
+import fieldshaft
+from fieldshaft import si
+from fieldshaft._records import Record
+
+
+def _samples(layer: Any) -> list[Any]:
+    quantities = layer is fieldshaft
+
+    def f(text: str, number: float) -> Any:
+        return text if quantities else number
+
+    line = layer.engine_line(layer.PtoPower(f("75 kW", 75e3)), f("2200 rpm", 230.0), 0.3, f("1400 rpm", 146.0), f("2350 rpm", 246.0))
+    spline = layer.InvoluteSpline(21, f("1.5875 mm", 0.0015875), f("30 deg", np.pi / 6), f("50 mm", 0.05))
+    return [
+        layer.SolidSection(f("40 mm", 0.04)),
+        layer.TubeSection(f("50 mm", 0.05), f("44 mm", 0.044)),
+        layer.ProfileSection(f("1296 mm²", 1296e-6), f("144 mm", 0.144), f("4 mm", 0.004)),
+        layer.OpenSection([layer.Wall(f("50 mm", 0.05), f("3 mm", 0.003))]),
+        layer.StraightSpline(6, f("34.9 mm", 0.0349), f("29.7 mm", 0.0297), f("8.7 mm", 0.0087), f("60 mm", 0.06)),
+        spline,
+        layer.spline_stress(spline, f("500 N·m", 500.0)),
+        layer.pto_type(2),
+        layer.identify_pto(6, f("35 mm", 0.035)),
+        layer.find_material("4140", "annealed"),
+        layer.joint_bearing_life_checked(f("20 kN", 2e4), f("40 mm", 0.04), f("400 N·m", 400.0), f("540 rpm", 56.5), f("1 deg", 0.0174)),
+        layer.Money(5, "EUR"),
+        layer.NotchFactors(),
+        line,
+        layer.Source("a manual", "given"),
+        layer.shear_ratio("maximum shear"),
+        layer.run_down_time,
+        layer.MeanStressRule.gerber,
+    ]
+
+
+SAMPLES = [pytest.param(item, id=f"{layer.__name__}-{i}") for layer in (fieldshaft, si) for i, item in enumerate(_samples(layer))]
+
+
+@pytest.fixture(autouse=True)
+def application_registry() -> Any:
+    """Quantities come back from a pickle in the application registry."""
+    return pint.get_application_registry()
+
+
+@pytest.mark.parametrize("item", SAMPLES)
+def test_pickle(item: Any) -> None:
+    for protocol in range(2, pickle.HIGHEST_PROTOCOL + 1):
+        again = pickle.loads(pickle.dumps(item, protocol))
+        assert again == item
+        assert type(again) is type(item)
+        assert repr(again) == repr(item)
+
+
+@pytest.mark.parametrize("item", SAMPLES)
+def test_value_semantics(item: Any) -> None:
+    assert copy.deepcopy(item) == item
+    if isinstance(item, Record):
+        assert hash(copy.deepcopy(item)) == hash(item)
+        assert item != object() and item != 5
+        name = item._names()[0]
+        with pytest.raises(AttributeError, match="does not change"):
+            setattr(item, name, 1)
+        with pytest.raises(AttributeError, match="does not change"):
+            delattr(item, name)
+        assert item.replace() == item
+
+
+@pytest.mark.parametrize("item", SAMPLES)
+def test_words(item: Any) -> None:
+    if isinstance(item, Record):
+        text = repr(item)
+        assert text.startswith(type(item).__name__ + "(")
+        assert all(name in text for name in item._names())
+        assert "0x" not in text
+        html = item._repr_html_()
+        assert html.startswith("<table>") and html.endswith("</table>")
+        document = item.to_dict()
+        assert list(document) == list(item._names())
+
+
+def test_reprs() -> None:
+    assert repr(si.TubeSection(0.05, 0.044)) == "TubeSection(outer_diameter=0.05, inner_diameter=0.044)"
+    assert repr(fieldshaft.TubeSection("50 mm", "44 mm")) == "TubeSection(outer_diameter='50 mm', inner_diameter='44 mm')"
+    stress = fieldshaft.joint_couples("100 N·m", "20 deg", "0 deg")
+    assert repr(stress) == "JointCouples(output='93.9693 N·m', driving='0 N·m', driven='34.202 N·m')"
+
+
+def test_repr_of_an_input_makes_it_again() -> None:
+    for item in (si.TubeSection(0.05, 0.044), si.NotchFactors(1.5, 1.2), si.StubShaft(si.StubSection(0.03))):
+        assert eval(repr(item), vars(si)) == item
+    tube = fieldshaft.TubeSection("50 mm", "44 mm")
+    assert eval(repr(tube), vars(fieldshaft)) == tube
+
+
+def test_fields_are_in_the_layer() -> None:
+    tube = fieldshaft.TubeSection("2 in", "44 mm")
+    assert tube.outer_diameter.to("mm").m == pytest.approx(50.8)
+    assert tube.si == si.TubeSection(0.0508, 0.044)
+    assert isinstance(si.TubeSection(0.05, 0.044).outer_diameter, float)
+    registry = pint.UnitRegistry()
+    given = fieldshaft.TubeSection(registry.Quantity(2, "inch"), registry.Quantity(44, "mm"))
+    assert given.outer_diameter.units == registry.inch
+    stress = fieldshaft.torsion_stress(given, "500 N·m")
+    assert stress._REGISTRY is registry
+    assert given == tube
+
+
+def test_records_are_checked_when_made() -> None:
+    with pytest.raises(fieldshaft.InputError, match="TubeSection: inner_diameter"):
+        fieldshaft.TubeSection("50 mm", "60 mm")
+    with pytest.raises(fieldshaft.InputError, match="TubeSection: inner_diameter"):
+        si.TubeSection(0.05, 0.06)
+    with pytest.raises(TypeError, match="TubeSection: outer_diameter = 50 has no unit"):
+        fieldshaft.TubeSection(50, "44 mm")
+    with pytest.raises(TypeError, match="TubeSection: outer_diameter = '50 mm'"):
+        si.TubeSection("50 mm", 0.04)
+    with pytest.raises(fieldshaft.InputError, match="EngineLine"):
+        si.EngineLine([], 240.0)
+    with pytest.raises(fieldshaft.InputError, match="Currency"):
+        fieldshaft.Money(5, "euro")
+
+
+def test_arrays_in_records() -> None:
+    result = si.joint_couples(np.array([100.0, 200.0]), 0.3, 0.1)
+    assert result.output.shape == result.driven.shape == (2,)
+    assert result == si.joint_couples(np.array([100.0, 200.0]), 0.3, 0.1)
+    assert result != si.joint_couples(np.array([100.0, 300.0]), 0.3, 0.1)
+    quantities = fieldshaft.joint_couples(pint.Quantity([100.0, 200.0], "N*m"), "20 deg", "0 deg")
+    assert quantities.output.m.shape == (2,)
+
+
+def test_validity_of_arrays() -> None:
+    result = si.equivalent_joint_angle_small(np.array([0.1, 0.5]), 0.1, 0.0)
+    assert result.valid.tolist() == [True, False]
+    assert result.outside[0] is None and "20°" in result.outside[1]
+    assert si.equivalent_joint_angle_small(0.1, 0.1, 0.0).valid is True
+
+
+def test_answers_of_yes_and_no() -> None:
+    nominal = 540 * np.pi / 30
+    assert si.is_nominal_speed(nominal, nominal) is True
+    assert si.is_nominal_speed(np.array([nominal, 2 * nominal]), nominal).tolist() == [True, False]
+
+
+def test_cycles_with_units() -> None:
+    history = pint.Quantity([-2, 1, -3, 5, -1, 3, -4, 4, -2], "kN*m")
+    cycles = fieldshaft.count_cycles(history)
+    assert len(cycles) == 7
+    assert cycles.range.units == history.units
+    assert np.array_equal(cycles.range.m, fieldshaft.count_cycles(history.m)[:, 0])
+    assert pickle.loads(pickle.dumps(cycles)) == cycles
+    with pytest.raises(TypeError, match="gate = 1 has no unit"):
+        fieldshaft.count_cycles(history, gate=1)
+    line = fieldshaft.TorqueSnLine("9 kN·m", -0.1, "2 kN·m", "12 kN·m", "10 kN·m")
+    damage = fieldshaft.miner_damage(cycles, line, "goodman")
+    assert damage.value == pytest.approx(fieldshaft.history_damage(history, line, "goodman").value, rel=1e-12)
+    assert damage.value > 0
+    with pytest.raises(TypeError, match="miner_damage: cycles is given in"):
+        fieldshaft.miner_damage(cycles, fieldshaft.SnLine("900 MPa", -0.1, "200 MPa", "900 MPa", "700 MPa"), "goodman")
+
+
+@pytest.mark.parametrize("name", ["count_cycles", "count_repeating_cycles", "count_closed_cycles"])
+def test_bad_histories(name: str) -> None:
+    function = getattr(si, name)
+    with pytest.raises(si.InputError, match=r"history\[2\] = nan"):
+        function([1.0, 2.0, np.nan])
+    for wrong in ("5 kN", np.zeros((2, 2)), 5.0, [1, "2"], pint.Quantity([1.0], "kN")):
+        with pytest.raises(TypeError, match="history"):
+            function(wrong)
+    assert len(function([])[0] if name == "count_closed_cycles" else function([])) == 0
+    strided = np.arange(20.0)[::3] % 4
+    first, second = function(strided), function(strided.copy())
+    assert all(np.array_equal(a, b) for a, b in zip(first, second, strict=True))
+
+
+def test_every_class_has_a_docstring() -> None:
+    for layer in (fieldshaft, si):
+        for name in layer.__all__:
+            item = getattr(layer, name)
+            if inspect.isclass(item):
+                assert inspect.getdoc(item), name
+                if issubclass(item, Record) and name not in ("Sourced", "Validated", "Cycles", "Finding", "CaseProblem", "ReportedValue"):
+                    assert all(f"{field} : " in item.__doc__ for field in item._names()), name

@@ -1,0 +1,53 @@
+"""The stubs: as the generator writes them, true to the modules, and clean in a typed program."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+import fieldshaft
+
+HERE = Path(__file__).resolve().parent
+SOURCE = HERE.parents[1] / "bindings" / "python"
+PACKAGE = Path(fieldshaft.__file__).resolve().parent
+
+
+def _run(*arguments: str, cwd: Path) -> str:
+    done = subprocess.run([sys.executable, "-m", *arguments], cwd=cwd, capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stdout + done.stderr
+    return done.stdout
+
+
+def test_committed_stubs_are_current(tmp_path: Path) -> None:
+    subprocess.run([sys.executable, str(SOURCE / "generator"), "--stubs", str(tmp_path)], check=True)
+    written = {path.name: path.read_text(encoding="utf-8") for path in tmp_path.glob("*.pyi")}
+    committed = {path.name: path.read_text(encoding="utf-8") for path in (SOURCE / "fieldshaft").glob("*.pyi")}
+    assert written.keys() == committed.keys()
+    for name, text in written.items():
+        assert text == committed[name], f"{name}: run python bindings/python/generator --stubs bindings/python/fieldshaft"
+
+
+def test_package_is_typed() -> None:
+    assert (PACKAGE / "py.typed").exists()
+
+
+@pytest.mark.parametrize("what", [["-p", "fieldshaft"], [str(HERE / "typed_use.py")]], ids=["package", "user"])
+def test_mypy(what: list[str], tmp_path: Path) -> None:
+    _run("mypy", "--strict", "--config-file", "", "--cache-dir", str(tmp_path), *what, cwd=PACKAGE.parent)
+
+
+def test_wrong_use_is_found(tmp_path: Path) -> None:
+    sample = tmp_path / "wrong.py"
+    sample.write_text("from fieldshaft import si\nx: str = si.shaft_torque(1.0, 2.0)\nsi.shaft_torque(1.0)\n", encoding="utf-8")
+    done = subprocess.run(
+        [sys.executable, "-m", "mypy", "--strict", "--cache-dir", str(tmp_path / "cache"), str(sample)],
+        cwd=PACKAGE.parent, capture_output=True, text=True, check=False,
+    )  # fmt: skip
+    assert "wrong.py:2" in done.stdout and "wrong.py:3" in done.stdout
+
+
+def test_stubs_describe_the_modules() -> None:
+    _run("mypy.stubtest", "fieldshaft", "--allowlist", str(HERE / "stubtest_allowed.txt"), "--ignore-unused-allowlist", cwd=PACKAGE.parent)
