@@ -18,7 +18,7 @@ struct Mounted {
   MountedRange range;
 };
 
-Mounted any_mounted(RandomInputs& random, bool moves_sideways) {
+Mounted some_mounted(RandomInputs& random, bool moves_sideways) {
   Mounted m;
   ThreePointLinkage& l = m.linkage;
   l.lower_pivot_behind = millimetres(-random.between(100, 300));
@@ -43,6 +43,19 @@ Mounted any_mounted(RandomInputs& random, bool moves_sideways) {
     m.range.difference = {millimetres(-random.between(0, 60)), millimetres(random.between(0, 60))};
   }
   return m;
+}
+
+/// Some of the linkages drawn cannot close over their whole lift; those are drawn again.
+Mounted any_mounted(RandomInputs& random, bool moves_sideways) {
+  for (;;) {
+    Mounted m = some_mounted(random, moves_sideways);
+    const detail::SideView side(m.linkage);
+    const detail::LinkageMotion motion(m.linkage, m.range);
+    bool closes = true;
+    for (int i = 0; i <= 40; ++i)
+      closes = closes && side.at(motion.low[0] + i * (motion.high[0] - motion.low[0]) / 40).closes;
+    if (closes) return m;
+  }
 }
 
 Length any_length(RandomInputs& random, const LengthRange& range) {

@@ -20,5 +20,13 @@ TEST_CASE("reference rows of driveline") {
              row.expect("front", angles.front);
              row.expect("rear", angles.rear);
            }},
+          {"wide_angle_far_angle",
+           [&](const Row& row) {
+             row.expect("value", wide_angle_far_angle(row.get<Length>("offset"), behind(row), turn(row)));
+           }},
+          {"wide_angle_centre_shift",
+           [&](const Row& row) {
+             row.expect("value", wide_angle_centre_shift(row.get<Length>("yoke_length"), row.get<Angle>("angle")));
+           }},
       });
 }

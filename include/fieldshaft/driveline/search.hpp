@@ -86,12 +86,17 @@ inline double quadratic_top(const Triple& slope, const Curvatures& h, const Trip
          std::abs(h[5]) * half[1] * half[2];
 }
 
+/// What an expansion leaves open over a box of the given size; infinite where there is no expansion.
+inline double expansion_rest(const Expansion& e, double size) noexcept {
+  if (!std::isfinite(e.third)) return std::numeric_limits<double>::infinity();
+  return e.third * size * size * size / 6.0 + e.loose + e.wobble * size;
+}
+
 /// Upper bound of an expansion over a box of half widths.
 inline double expansion_top(const Expansion& e, const Triple& half) noexcept {
-  const double s = size(half);
-  const double rest = e.third * s * s * s / 6.0 + e.loose + e.wobble * s;
-  const double top = std::min(quadratic_top(e.jet.slope, e.jet.curvature, half) + rest, e.spread + e.wobble * s);
-  const double bound = e.jet.value + top;
+  const double by_slope = e.spread + e.wobble * size(half);
+  const double by_curvature = quadratic_top(e.jet.slope, e.jet.curvature, half) + expansion_rest(e, size(half));
+  const double bound = e.jet.value + (by_curvature < by_slope ? by_curvature : by_slope);
   return bound == bound ? bound : std::numeric_limits<double>::infinity();
 }
 
@@ -210,8 +215,7 @@ private:
 
   double upper_bound(const Expansion& e, const Triple& at, const Triple& half) const {
     double bound = expansion_top(e, half);
-    const double s = size(half);
-    const double rest = e.third * s * s * s / 6.0 + e.loose + e.wobble * s;
+    const double rest = expansion_rest(e, size(half));
     for (const HalfSpace& coupling : domain_.couplings) {
       const double coupled = e.jet.value + coupled_top(e, coupling, at, half) + rest;
       if (coupled < bound) bound = coupled;

@@ -17,7 +17,7 @@ struct DrivelineLimits {
   std::optional<Length> shortest; ///< least joint centre distance
 };
 
-enum class LimitKind { none, front_angle, rear_angle, difference, longest, shortest };
+enum class LimitKind { none, front_angle, rear_angle, difference, longest, shortest, clearance };
 
 /// The turn to one side.
 struct TurnLimit {
@@ -88,10 +88,9 @@ inline LimitCheck check_limits(const DrivelineEnvelope& envelope, const Drivelin
 namespace detail {
 
 /// Largest yaw on one side by halving: what is proved to hold from below, what is broken or open from above.
-template <class Envelope>
-TurnLimit turn_to_one_side(const Envelope& envelope_up_to, const DrivelineLimits& limits, Angle most) {
+template <class Judge> TurnLimit turn_to_one_side(const Judge& check_up_to, Angle most) {
   TurnLimit limit;
-  const LimitCheck whole = check_limits(envelope_up_to(most), limits);
+  const LimitCheck whole = check_up_to(most);
   limit.broken = most;
   if (whole.holds) return {most, most, LimitKind::none, {}, true};
   const auto note = [&limit](const LimitCheck& c, Angle turn) {
@@ -100,7 +99,7 @@ TurnLimit turn_to_one_side(const Envelope& envelope_up_to, const DrivelineLimits
     limit.at = c.at;
   };
   note(whole, most);
-  const LimitCheck none = check_limits(envelope_up_to(Angle{}), limits);
+  const LimitCheck none = check_up_to(Angle{});
   if (!none.holds) {
     note(none, Angle{});
     return limit;
@@ -109,7 +108,7 @@ TurnLimit turn_to_one_side(const Envelope& envelope_up_to, const DrivelineLimits
   constexpr Angle fine = degrees(0.001); // finer than a gap of 0.01° in the joint angles can tell apart
   while (limit.broken - limit.allowed > fine) {
     const Angle turn = 0.5 * (limit.allowed + limit.broken);
-    const LimitCheck check = check_limits(envelope_up_to(turn), limits);
+    const LimitCheck check = check_up_to(turn);
     if (check.holds) {
       limit.allowed = turn;
     } else {
@@ -143,11 +142,10 @@ inline TurnLimits turn_limit(const Driveline& driveline, const Position& pin, co
     return [&, side](Angle turn) {
       AttitudeRange part = range;
       part.yaw = side < 0.0 ? AngleRange{-turn, Angle{}} : AngleRange{Angle{}, turn};
-      return driveline_envelope(driveline, pin, part, few);
+      return check_limits(driveline_envelope(driveline, pin, part, few), limits);
     };
   };
-  return {detail::turn_to_one_side(up_to(-1.0), limits, -range.yaw.low),
-          detail::turn_to_one_side(up_to(1.0), limits, range.yaw.high)};
+  return {detail::turn_to_one_side(up_to(-1.0), -range.yaw.low), detail::turn_to_one_side(up_to(1.0), range.yaw.high)};
 }
 
 /// A point of the curve of turn limits over pitch.

@@ -1,0 +1,139 @@
+// Planes, phases and speed variation of drivelines in space against a second method: the pins of every cross followed
+// through a turn.
+
+#include <fieldshaft/driveline.hpp>
+#include <fieldshaft/hitch.hpp>
+
+#include "close.hpp"
+#include "random.hpp"
+
+using namespace fieldshaft;
+
+namespace {
+
+using Vector = Eigen::Vector3d;
+
+/// Speed of the last of some shafts over the first, with the first yoke at a rotation. `yoke_phases` belong to the
+/// shafts between the joints.
+double ratio_at(const std::vector<Vector>& shafts, const std::vector<double>& yoke_phases, double rotation) {
+  Vector pin = Vector::UnitZ().cross(shafts[0]).normalized();
+  pin = Eigen::AngleAxisd(rotation, shafts[0]) * pin;
+  double ratio = 1.0;
+  for (std::size_t joint = 0; joint + 1 < shafts.size(); ++joint) {
+    const Vector driven =
+        shafts[joint + 1].cross(pin).normalized(); // at right angles to the other pin and its own shaft
+    const Vector normal = pin.cross(driven);
+    ratio *= normal.dot(shafts[joint]) / normal.dot(shafts[joint + 1]);
+    pin = driven;
+    if (joint < yoke_phases.size()) pin = Eigen::AngleAxisd(yoke_phases[joint], shafts[joint + 1]) * pin;
+  }
+  return ratio;
+}
+
+double variation_of_turn(const std::vector<Vector>& shafts, const std::vector<double>& yoke_phases) {
+  double most = 0.0, least = 1e9;
+  constexpr int steps = 4000; // a peak of 2 cycles a turn is missed by at most (2 pi/4000)² of itself
+  for (int i = 0; i < steps; ++i) {
+    const double ratio = std::abs(ratio_at(shafts, yoke_phases, pi * i / steps));
+    most = std::max(most, ratio);
+    least = std::min(least, ratio);
+  }
+  return most - least;
+}
+
+struct Placed {
+  Driveline driveline;
+  Pose pose;
+};
+
+Placed any_placed(RandomInputs& random) {
+  Placed p;
+  p.driveline.front_joint = metres(random.between(0.05, 0.15));
+  p.driveline.rear_joint = metres(random.between(0.05, 0.15));
+  p.driveline.input =
+      Position(metres(-random.between(0.5, 1.2)), metres(random.between(-0.2, 0.2)), metres(random.between(-0.2, 0.5)));
+  p.driveline.input_direction = Direction::ahead(degrees(random.between(-15, 15)), degrees(random.between(-15, 15)));
+  p.driveline.yoke_phase = degrees(random.whole(0, 1) == 0 ? 0.0 : random.between(-90, 90));
+  p.pose = {Position(metres(-random.between(0.35, 0.6)), metres(random.between(-0.1, 0.1)),
+                     metres(-random.between(0.0, 0.3))),
+            {degrees(random.between(-40, 40)), degrees(random.between(-12, 12)), degrees(random.between(-12, 12))}};
+  return p;
+}
+
+Vector centre_line(const Driveline& d, const Pose& pose) {
+  return (in_tractor(pose, rear_joint_position(d)).metres() - front_joint_position(d).metres()).normalized();
+}
+
+Vector last_shaft(const Driveline& d, const Pose& pose) { return -in_tractor(pose, d.input_direction).unit(); }
+
+} // namespace
+
+TEST_CASE("speed variation at a pose is that of the crosses in space, out of plane and with any yoke phase") {
+  RandomInputs random;
+  for (int i = 0; i < 150; ++i) {
+    const Placed p = any_placed(random);
+    const DrivelineState s = driveline_at(p.driveline, p.pose);
+    const double seen =
+        variation_of_turn({Vector(-1, 0, 0), centre_line(p.driveline, p.pose), last_shaft(p.driveline, p.pose)},
+                          {p.driveline.yoke_phase.value()});
+    CHECK(std::abs(s.speed_variation - seen) <= 1e-5 * (1.0 + seen));
+    const auto pair = joint_pair_extremes(s.front_angle, s.rear_angle, s.phase, radians_per_second(1));
+    CHECK(std::abs(s.speed_variation - (pair.largest_ratio - pair.least_ratio)) <= 1e-9);
+  }
+}
+
+TEST_CASE("parallel outer shafts are smooth whatever the joints do, if the yokes are in line") {
+  RandomInputs random;
+  for (int i = 0; i < 200; ++i) {
+    Placed p = any_placed(random);
+    p.driveline.yoke_phase = Angle{};
+    p.driveline.input_direction = Direction();
+    p.pose.attitude = {{}, {}, degrees(random.between(-20, 20))}; // roll leaves the shafts parallel
+    CHECK(driveline_at(p.driveline, p.pose).speed_variation < 1e-12);
+  }
+}
+
+TEST_CASE("a driveline with an intermediate bearing: four crosses in space") {
+  RandomInputs random;
+  for (int i = 0; i < 100; ++i) {
+    const Placed p = any_placed(random);
+    Driveline second;
+    second.output = p.driveline.input + Position(metres(-0.4), Length{}, Length{});
+    second.output_direction = -p.driveline.input_direction;
+    second.front_joint = metres(0.08);
+    second.rear_joint = metres(0.08);
+    second.input = Position(p.driveline.input.forward() - metres(1.8), metres(random.between(-0.3, 0.3)),
+                            metres(random.between(-0.2, 0.3)));
+    second.input_direction = Direction::ahead(degrees(random.between(-10, 10)), degrees(random.between(-10, 10)));
+    second.yoke_phase = degrees(random.between(-90, 90));
+    const Angle between = degrees(random.between(-90, 90));
+    const ChainState chain = chain_at(p.driveline, second, between, p.pose);
+    const Eigen::Matrix3d turn = rotation(p.pose.attitude);
+    const std::vector<Vector> shafts = {Vector(-1, 0, 0), centre_line(p.driveline, p.pose),
+                                        last_shaft(p.driveline, p.pose), turn * centre_line(second, Pose{}),
+                                        turn * last_shaft(second, Pose{})};
+    const double seen =
+        variation_of_turn(shafts, {p.driveline.yoke_phase.value(), between.value(), second.yoke_phase.value()});
+    CHECK(std::abs(chain.speed_variation - seen) <= 2e-5 * (1.0 + seen));
+  }
+}
+
+TEST_CASE("a steered machine: the envelope about the pivot holds for every steering angle") {
+  RandomInputs random;
+  for (int i = 0; i < 30; ++i) {
+    const Placed p = any_placed(random);
+    const Pose headstock{Position(metres(-0.9), Length{}, metres(-0.3)), {{}, degrees(random.between(-6, 6)), {}}};
+    const Position pivot(metres(-random.between(0.2, 0.5)), Length{}, metres(random.between(-0.1, 0.2)));
+    const Driveline seen = seen_from(headstock, p.driveline);
+    const DrivelineEnvelope e = driveline_envelope(seen, pivot, {either_side(degrees(50)), {}, {}, {}});
+    for (int j = 0; j < 500; ++j) {
+      const Angle steer = degrees(random.between(-50, 50));
+      const DrivelineState s = driveline_at(p.driveline, steered_pose(headstock, pivot, steer));
+      CHECK(s.front_angle <= e.front_angle.upper);
+      CHECK(s.rear_angle <= e.rear_angle.upper);
+      CHECK(s.length <= e.longest.upper);
+      CHECK(s.length >= e.shortest.lower);
+      CHECK(s.speed_variation <= e.speed_variation->upper);
+    }
+  }
+}

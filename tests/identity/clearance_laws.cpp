@@ -1,0 +1,138 @@
+// Fouling: distances against a dense search, and the least clearance against random attitudes.
+
+#include <fieldshaft/driveline.hpp>
+
+#include "close.hpp"
+#include "random.hpp"
+
+using namespace fieldshaft;
+
+namespace {
+
+using Vector = Eigen::Vector3d;
+
+Vector any_point(RandomInputs& random) { return {random.between(-1, 1), random.between(-1, 1), random.between(-1, 1)}; }
+
+/// Least distance over a grid of points of both segments: never below the true one, above it by at most the step.
+double dense_distance(const detail::Segment& a, const detail::Segment& b, int steps) {
+  double least = 1e9;
+  for (int i = 0; i <= steps; ++i) {
+    for (int j = 0; j <= steps; ++j) {
+      const Vector p = a.from + (double(i) / steps) * (a.to - a.from);
+      const Vector q = b.from + (double(j) / steps) * (b.to - b.from);
+      least = std::min(least, (p - q).norm());
+    }
+  }
+  return least;
+}
+
+struct Yard {
+  Driveline driveline;
+  Position pin;
+  AttitudeRange range;
+  Surroundings around;
+};
+
+Yard any_yard(RandomInputs& random) {
+  Yard y;
+  y.driveline.front_joint = metres(0.1);
+  y.driveline.rear_joint = metres(0.1);
+  y.driveline.input =
+      Position(metres(-random.between(0.6, 1.0)), metres(random.between(-0.1, 0.1)), metres(random.between(0.2, 0.5)));
+  y.pin = Position(metres(-random.between(0.35, 0.5)), metres(random.between(-0.05, 0.05)),
+                   metres(-random.between(0.2, 0.4)));
+  y.range = {either_side(degrees(random.between(10, 60))),
+             either_side(degrees(random.between(2, 10))),
+             either_side(degrees(random.between(2, 8))),
+             {}};
+  y.around.guard_radius = millimetres(80);
+  y.around.on_tractor = {{Position(metres(0.3), Length{}, y.pin.up()), y.pin, millimetres(25)}};
+  y.around.on_implement = {{Position(), Position(metres(-2), metres(0.4), metres(0.05)), millimetres(40)},
+                           {Position(), Position(metres(-2), metres(-0.4), metres(0.05)), millimetres(40)}};
+  for (const double side : {1.0, -1.0})
+    y.around.tyres.push_back(
+        {Position(metres(0.4), side * metres(random.between(0.7, 1.0)), metres(0.1)), metres(0.8), metres(0.45)});
+  return y;
+}
+
+double clearance_at(const Yard& y, const Attitude& a) {
+  const Pose pose{y.pin, a};
+  const detail::Segment shaft{front_joint_position(y.driveline).metres(),
+                              in_tractor(pose, rear_joint_position(y.driveline)).metres()};
+  const double guard = y.around.guard_radius.value();
+  double least = 1e9;
+  for (const Rod& rod : y.around.on_tractor)
+    least = std::min(least, detail::segment_distance(shaft, {rod.from.metres(), rod.to.metres()}) - guard -
+                                rod.radius.value());
+  for (const Tyre& tyre : y.around.tyres) least = std::min(least, detail::tyre_distance(tyre, shaft) - guard);
+  for (const Rod& rod : y.around.on_implement) {
+    const detail::Segment beam{in_tractor(pose, rod.from).metres(), in_tractor(pose, rod.to).metres()};
+    least = std::min(least, detail::segment_distance(shaft, beam) - guard - rod.radius.value());
+    for (const Tyre& tyre : y.around.tyres)
+      least = std::min(least, detail::tyre_distance(tyre, beam) - rod.radius.value());
+  }
+  return least;
+}
+
+} // namespace
+
+TEST_CASE("distance of segments: never above a dense search, never below it by more than its step") {
+  RandomInputs random;
+  for (int i = 0; i < 400; ++i) {
+    detail::Segment a{any_point(random), any_point(random)};
+    detail::Segment b{any_point(random), any_point(random)};
+    if (i % 4 == 0) b.to = b.from + random.between(-2, 2) * (a.to - a.from); // parallel
+    if (i % 7 == 0) a.to = a.from;                                           // a point
+    constexpr int steps = 60;
+    const double dense = dense_distance(a, b, steps);
+    const double step = ((a.to - a.from).norm() + (b.to - b.from).norm()) / steps;
+    const double found = detail::segment_distance(a, b);
+    CHECK(found <= dense + 1e-12);
+    CHECK(found >= dense - step);
+  }
+}
+
+TEST_CASE("least clearance: no attitude has less") {
+  RandomInputs random;
+  int escapes = 0;
+  int open = 0;
+  for (int i = 0; i < 25; ++i) {
+    const Yard y = any_yard(random);
+    const Extreme<Length> least = least_clearance(y.driveline, y.pin, y.range, y.around, millimetres(10), 100000);
+    CHECK(least.lower <= least.value);
+    CHECK(std::abs(clearance_at(y, least.at) - least.value.value()) < 1e-8);
+    open += least.proved ? 0 : 1;
+    for (int j = 0; j < 4000; ++j) {
+      const auto pick = [&random](const AngleRange& r) { return r.low + random.between(0, 1) * (r.high - r.low); };
+      escapes += clearance_at(y, {pick(y.range.yaw), pick(y.range.pitch), pick(y.range.roll)}) < least.lower.value();
+    }
+  }
+  CHECK(escapes == 0);
+  MESSAGE("searches that ended before their gap: " << open << " of 25");
+  CHECK(open <= 8); // a bound by slopes alone is slow where the least lies inside the range
+}
+
+TEST_CASE("turn limit with surroundings: no attitude up to it has less clearance") {
+  RandomInputs random;
+  int fouled = 0;
+  for (int i = 0; i < 6; ++i) {
+    Yard y = any_yard(random);
+    y.range.yaw = either_side(degrees(80));
+    DrivelineLimits limits;
+    limits.front_angle = degrees(80);
+    const auto turns =
+        turn_limit(y.driveline, y.pin, y.range, limits, std::optional<Surroundings>(y.around), millimetres(20));
+    CHECK(turns.valid());
+    const auto unknown = turn_limit(y.driveline, y.pin, y.range, limits, std::nullopt, millimetres(20));
+    CHECK(unknown.outside == outside_unknown_surroundings);
+    CHECK(turns.value.left.allowed <= unknown.value.left.allowed);
+    fouled += turns.value.left.kind == LimitKind::clearance ? 1 : 0;
+    if (!turns.value.left.straight_ahead) continue;
+    for (int j = 0; j < 3000; ++j) {
+      const auto pick = [&random](const AngleRange& r) { return r.low + random.between(0, 1) * (r.high - r.low); };
+      const Attitude a{-random.between(0, 1) * turns.value.left.allowed, pick(y.range.pitch), pick(y.range.roll)};
+      CHECK(clearance_at(y, a) >= 0.02 - 1e-8);
+    }
+  }
+  CHECK(fouled > 0);
+}
