@@ -7,6 +7,8 @@
 #include <fieldshaft/driveline/clearance.hpp>
 #include <fieldshaft/driveline/driveline.hpp>
 #include <fieldshaft/driveline/envelope.hpp>
+#include <fieldshaft/driveline/lift.hpp>
+#include <fieldshaft/driveline/measurement.hpp>
 #include <fieldshaft/driveline/mounted.hpp>
 #include <fieldshaft/driveline/placement.hpp>
 #include <fieldshaft/driveline/planar.hpp>

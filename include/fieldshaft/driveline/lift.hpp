@@ -1,0 +1,61 @@
+#pragma once
+// How high a mounted implement may be lifted, proved.
+
+#include <fieldshaft/driveline/mounted.hpp>
+#include <fieldshaft/driveline/turn.hpp>
+
+namespace fieldshaft {
+inline namespace v0 {
+
+/// How high one may lift.
+struct LiftLimit {
+  Length allowed{};                 ///< proved: from the low end of the range up to this lift every limit holds
+  Length broken{};                  ///< at this lift a limit is broken or not proved to hold
+  LimitKind kind = LimitKind::none; ///< which limit; none: all hold up to the high end
+  Attitude at;                      ///< where it is broken
+  bool low_end = false;             ///< false: a limit is broken, or not proved, at the low end already
+};
+
+/// How high a mounted implement may be lifted before a limit of its driveline is broken.
+///
+/// Halving over the envelope from the low end of the lift to a height; sway and difference as in the range.
+///   limits  at least one; others as for the envelope
+/// `allowed` is proved. Only the driveline's own limits are looked at.
+inline LiftLimit lift_limit(const Driveline& driveline, const ThreePointLinkage& linkage, const MountedRange& range,
+                            const DrivelineLimits& limits, const EnvelopeOptions& options = {}) {
+  check::driveline_limits(limits, "lift_limit");
+  const auto check_up_to = [&](Length lift) {
+    MountedRange part = range;
+    part.lift.high = lift;
+    return check_limits(driveline_envelope(driveline, linkage, part, options).envelope, limits);
+  };
+  LiftLimit limit;
+  const auto note = [&limit](const LimitCheck& c, Length lift) {
+    limit.broken = lift;
+    limit.kind = c.broken != LimitKind::none ? c.broken : c.open;
+    limit.at = c.at;
+  };
+  const LimitCheck whole = check_up_to(range.lift.high);
+  if (whole.holds) return {range.lift.high, range.lift.high, LimitKind::none, {}, true};
+  note(whole, range.lift.high);
+  limit.allowed = range.lift.low;
+  const LimitCheck low = check_up_to(range.lift.low);
+  if (!low.holds) {
+    note(low, range.lift.low);
+    return limit;
+  }
+  limit.low_end = true;
+  while (limit.broken - limit.allowed > millimetres(0.1)) {
+    const Length lift = 0.5 * (limit.allowed + limit.broken);
+    const LimitCheck check = check_up_to(lift);
+    if (check.holds) {
+      limit.allowed = lift;
+    } else {
+      note(check, lift);
+    }
+  }
+  return limit;
+}
+
+} // namespace v0
+} // namespace fieldshaft
