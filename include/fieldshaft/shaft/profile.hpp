@@ -97,8 +97,8 @@ inline Length thickest(const std::vector<Wall>& walls) noexcept {
   return most;
 }
 template <class F> auto wall_sum(const std::vector<Wall>& walls, F of_wall) {
-  auto sum = of_wall(walls.front());
-  for (std::size_t i = 1; i < walls.size(); ++i) sum += of_wall(walls[i]);
+  decltype(of_wall(walls.front())) sum{};
+  for (const Wall& wall : walls) sum += of_wall(wall);
   return sum;
 }
 } // namespace detail

@@ -7,6 +7,8 @@
 #include <fieldshaft/spline/factors.hpp>
 #include <fieldshaft/units.hpp>
 
+#include <cstddef>
+
 namespace fieldshaft {
 inline namespace v0 {
 
@@ -66,8 +68,8 @@ inline TablePlace table_place(double value, double low, double step, int count) 
 inline double between(double a, double b, double way) noexcept { return a + way * (b - a); }
 
 /// A life factor between entries a decade apart, straight on scales that are both logarithmic.
-template <int N> double life_factor(const double (&table)[N], double cycles, double first) noexcept {
-  const TablePlace place = table_place(cycles, first, 10.0, N);
+template <std::size_t N> double life_factor(const double (&table)[N], double cycles, double first) noexcept {
+  const TablePlace place = table_place(cycles, first, 10.0, static_cast<int>(N));
   return std::exp(between(std::log(table[place.entry]), std::log(table[place.entry + 1]), place.way));
 }
 
