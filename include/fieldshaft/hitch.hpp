@@ -1,5 +1,6 @@
 #pragma once
-// Hitch: where drawbar, three-point linkage and steering pivot hold the implement, and the ranges that field work asks for.
+// Hitch: where drawbar, three-point linkage and steering pivot hold the implement, and the ranges that field work asks
+// for.
 
 #include <fieldshaft/hitch/category.hpp>
 #include <fieldshaft/hitch/drawbar.hpp>
