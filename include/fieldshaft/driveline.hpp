@@ -13,6 +13,7 @@
 #include <fieldshaft/driveline/placement.hpp>
 #include <fieldshaft/driveline/planar.hpp>
 #include <fieldshaft/driveline/state.hpp>
+#include <fieldshaft/driveline/table.hpp>
 #include <fieldshaft/driveline/tolerance.hpp>
 #include <fieldshaft/driveline/tube.hpp>
 #include <fieldshaft/driveline/turn.hpp>

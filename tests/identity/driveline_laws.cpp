@@ -281,8 +281,9 @@ TEST_CASE("mirrored cases mirror bit by bit") {
   for (int i = 0; i < 60; ++i) {
     Layout s = any_layout(random);
     if (i % 3 == 0) s.range.couplings.push_back({0.2, 0.1, 1.0, degrees(12)});
-    const bool symmetric_layout = s.range.couplings.empty() && s.pin.left() == Length{} &&
-                                  s.driveline.input.left() == Length{} && s.driveline.yoke_phase == Angle{};
+    const bool on_centre =
+        s.pin.left() == Length{} && s.driveline.input.left() == Length{} && s.driveline.yoke_phase == Angle{};
+    const bool symmetric_layout = s.range.couplings.empty() && on_centre;
     if (symmetric_layout) continue; // it is its own mirror image: either side may be named
     const Attitude a = any_attitude(random, s.range);
     const DrivelineState one = driveline_at(s.driveline, {s.pin, a});
@@ -309,6 +310,20 @@ TEST_CASE("mirrored cases mirror bit by bit") {
     same(e->longest, m->longest);
     same(e->shortest, m->shortest);
     CHECK(e->speed_variation->upper == m->speed_variation->upper);
+    if (on_centre || i % 5 != 0) continue;
+    DrivelineTolerance t;
+    t.pin_distance = t.pin_lateral = t.input_left = millimetres(3);
+    t.input_direction = degrees(0.3);
+    EnvelopeOptions options;
+    options.budget = 2000;
+    const AttitudeRange free{s.range.yaw, s.range.pitch, s.range.roll, {}};
+    const auto with = driveline_envelope(s.driveline, s.pin, t, free, options);
+    const auto there = driveline_envelope(mirrored(s.driveline), mirrored(s.pin), t, mirrored(free), options);
+    same(with.envelope.front_angle, there.envelope.front_angle);
+    same(with.envelope.rear_angle, there.envelope.rear_angle);
+    same(with.envelope.difference, there.envelope.difference);
+    same(with.envelope.longest, there.envelope.longest);
+    same(with.envelope.shortest, there.envelope.shortest);
   }
 }
 

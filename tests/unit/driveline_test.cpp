@@ -420,3 +420,29 @@ TEST_CASE("placement: the pin midway in one plane, and the search finds it too")
   CHECK_THROWS_AS(equal_angle_pin_distance(ahead), InputError);
   CHECK_THROWS_AS(equal_angle_rear_joint(d, {metres(0.05), Length{}, Length{}}), InputError);
 }
+
+TEST_CASE("a table for a picture: every row lies within the envelope, and the corners hold it up") {
+  Driveline d = level(metres(0.6));
+  d.input = Position(metres(-0.7), millimetres(40), metres(0.2));
+  const AttitudeRange range{either_side(degrees(40)), {degrees(-8), degrees(6)}, either_side(degrees(5)), {}};
+  const auto table = envelope_table(d, pin_half_metre(), range, 9, 5);
+  REQUIRE(table.size() == 45);
+  CHECK(table.front().yaw == degrees(-40));
+  CHECK(table[1].yaw == degrees(-40));
+  CHECK(table[1].pitch > table[0].pitch);
+  CHECK(table.back().pitch == degrees(6));
+  const DrivelineEnvelope e = driveline_envelope(d, pin_half_metre(), range);
+  Angle worst{};
+  Length shortest = metres(10);
+  for (const EnvelopeTableRow& row : table) {
+    worst = std::max(worst, row.front_angle);
+    shortest = std::min(shortest, row.shortest);
+    CHECK(row.shortest <= row.longest);
+  }
+  CHECK(worst <= e.front_angle.upper + degrees(0.01)); // rows are upper bounds with a gap of their own
+  CHECK(worst >= e.front_angle.lower);                 // this layout has its worst angle at a corner
+  CHECK(shortest >= e.shortest.lower - millimetres(0.1));
+  CHECK_THROWS_AS(envelope_table(d, pin_half_metre(), range, 1, 5), InputError);
+  CHECK_THROWS_AS(envelope_table(d, pin_half_metre(), range, 5, 1), InputError);
+  CHECK_THROWS_AS(envelope_table(d, pin_half_metre(), with_less_roll_at_full_turn(range, 0.5), 5, 5), InputError);
+}
