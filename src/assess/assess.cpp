@@ -24,6 +24,7 @@ const char* check_id(Check check) noexcept {
   case Check::tube_torsion: return "strength.tube_torsion";
   case Check::joint_rating: return "strength.joint_rating";
   case Check::overload_window: return "strength.overload_window";
+  case Check::start_up: return "strength.start_up";
   case Check::fatigue_life: return "strength.fatigue_life";
   case Check::drawbar_distance: return "hitch.drawbar_distance";
   case Check::working_angle: return "joint.working_angle";

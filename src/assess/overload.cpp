@@ -74,11 +74,76 @@ Finding judge_device(const DeviceWindow& window, Torque setting) {
 
 } // namespace
 
+namespace {
+
+/// Shear that a stub of a type has to bear when the same work is done at 1000 r/min behind a device that never slips in
+/// it: the work's peak, up through both ends of the scatter.
+struct StubAt1000 {
+  Torque peak{};
+  Stress shear{};
+};
+
+StubAt1000 stub_at_1000(const Case& value, const PtoType& type, double scatter) {
+  const Torque mean = shaft_torque(*value.implement.power_need, rpm(1000));
+  const Torque peak = mean * (*value.implement.peak_factor * (1.0 + scatter) / (1.0 - scatter));
+  return {peak, torsion_stress(SolidSection(smallest_section(type)), peak)};
+}
+
+/// The smallest standard stub for 1000 r/min that bears the work with the steel at hand, else the strength it needs.
+void add_healing(const Case& value, const Stub& stub, double scatter, Finding& finding) {
+  const Stress allowed = shear_yield(*stub.steel.yield, ShearRatio::maximum_shear) / yield_margin(value);
+  const PtoType* largest = nullptr;
+  for (const int number : {2, 3}) {
+    largest = &pto_type(number);
+    const StubAt1000 at = stub_at_1000(value, *largest, scatter);
+    if (at.shear > allowed) continue;
+    finding.facts.push_back(fact("healing_type", std::string(largest->name)));
+    finding.facts.push_back(fact("healing_peak", at.peak));
+    finding.advice.emplace_back("heal.faster");
+    return;
+  }
+  const StubAt1000 at = stub_at_1000(value, *largest, scatter);
+  const double ratio = shear_ratio(ShearRatio::maximum_shear).value;
+  finding.facts.push_back(fact("healing_type", std::string(largest->name)));
+  finding.facts.push_back(fact("healing_yield", at.shear * (yield_margin(value) / ratio)));
+  finding.advice.emplace_back("heal.steel");
+}
+
+/// What a harsh start lets through: the device, else the tractor's own clutch.
+void check_start_up(const Case& value, const Chain& chain, Findings& findings) {
+  const PeakLoad peak = peak_load(value);
+  const bool device = value.overload && value.overload->present && peak.torque;
+  const Stated<Torque>& clutch = value.tractor.pto.clutch_torque;
+  std::vector<std::string> missing = chain.missing;
+  if (!device && !clutch) missing.emplace_back("tractor.pto.clutch_torque");
+  if (!missing.empty() || chain.parts.empty()) {
+    findings.add(not_known(Check::start_up, "start.unstated", missing));
+    return;
+  }
+  const bool clutch_first = clutch && (!device || *clutch < *peak.torque);
+  const Torque arrives = clutch_first ? *clutch : *peak.torque;
+  const DeviceWindow weakest = device_window(Torque{}, chain.parts, 0.0, 1.0, yield_margin(value));
+  const Amount limit = amount_of(weakest.weakest_torque / yield_margin(value));
+  Finding finding = compare(Check::start_up, amount_of(arrives),
+                            {limit,
+                             amount_of(weakest.weakest_torque),
+                             LimitSense::at_most,
+                             {{"yield of the weakest part by the greatest-shear theory, static", Standing::textbook},
+                              yield_margin_source(value)}},
+                            clutch_first ? "start.clutch" : "start.device");
+  finding.facts = {fact("part", PhraseId{weakest.weakest_name.data()}), fact("part_torque", weakest.weakest_torque)};
+  if (finding.status != Status::ok) finding.advice = {"start.gently"};
+  findings.add(std::move(finding));
+}
+
+} // namespace
+
 void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, const Stated<Torque>& tube_yield,
                     Findings& findings) {
   Chain chain;
   add_stub(stub, chain);
   add_rest(value, tube_yield, chain);
+  check_start_up(value, chain, findings);
   std::vector<std::string> missing = mean.missing;
   missing.insert(missing.end(), chain.missing.begin(), chain.missing.end());
   if (!value.implement.peak_factor) missing.emplace_back("implement.peak_factor");
@@ -105,6 +170,9 @@ void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, c
     if (window.open()) finding.advice = {"window.fit"};
   }
   add_window_facts(finding, window);
+  const bool stub_governs = window.weakest_name == "part.stub" || window.weakest_name == "part.teeth";
+  const bool slow = is_nominal_speed(mean.speed, rpm(540));
+  if (!window.open() && stub_governs && slow) add_healing(value, stub, scatter, finding);
   finding.facts.push_back(fact("working_peak", working_peak));
   finding.basis = {{"window between working peak and yield of the weakest part, static", Standing::exact},
                    yield_margin_source(value)};

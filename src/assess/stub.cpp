@@ -5,6 +5,11 @@
 namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
+Length smallest_section(const PtoType& type) {
+  const auto spline = stub_spline(type, type.useful_spline_length.value());
+  return std::min(type.groove_diameter.value().smallest, spline->value.root_diameter());
+}
+
 Stub resolve_stub(const Case& value) {
   Stub stub;
   const ResolvedInterface interface = resolve(value.tractor.pto.stub);

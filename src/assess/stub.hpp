@@ -23,6 +23,9 @@ struct Stub {
 
 Stub resolve_stub(const Case& value);
 
+/// Diameter of the smallest section of a standard stub, wherever it lies: between the teeth or in the groove.
+Length smallest_section(const PtoType& type);
+
 } // namespace assessing
 } // namespace v0
 } // namespace fieldshaft

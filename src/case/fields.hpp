@@ -65,6 +65,8 @@ template <class V> void fields(V& v, TractorPto& pto) {
   v.object("stub_steel", pto.stub_steel, "steel of the stub shaft");
   v.list("gears", pto.gears, "every position of the PTO speed lever");
   v.text("selected", pto.selected, "name of the gear that is engaged");
+  v.field("clutch_torque", pto.clutch_torque, some_torque,
+          "torque at the PTO shaft at which the tractor's PTO clutch slips");
   v.choice("master_shield", pto.master_shield, "the shield over the tractor's stub");
 }
 

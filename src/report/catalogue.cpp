@@ -169,6 +169,22 @@ constexpr std::array phrases = {
            "No device is fitted. Implement and engine alone stay below the {highest} that the weakest "
            "part, {part}, bears with margin, but a blockage against the turning masses is bounded "
            "by nothing."},
+    Phrase{"start.unstated",
+           "What bounds the torque at a start (overload device or the tractor's PTO clutch) or the strength of a "
+           "part of the line is not stated."},
+    Phrase{"start.device",
+           "A harsh start brings up to {value}, where the overload device lets go; {part} yields at {part_torque}."},
+    Phrase{"start.clutch", "A harsh start brings up to {value}, where the tractor's PTO clutch slips; {part} yields at "
+                           "{part_torque}."},
+    Phrase{"start.gently",
+           "Engage the PTO at low engine speed and let the clutch bite slowly; which setting of the overload "
+           "device is right, if any, stands with its finding."},
+    Phrase{"heal.faster",
+           "Smallest change of the stub that bears it with this steel: {healing_type} at 1000 r/min, where a device "
+           "that never slips in the work lets {healing_peak} through at most."},
+    Phrase{"heal.steel",
+           "No standard stub of this steel bears it: at 1000 r/min {healing_type} needs a tensile yield of at least "
+           "{healing_yield}."},
     Phrase{"window.lower",
            "Set the overload device between {lowest} and {highest}, by its manual, and test that it still slips."},
     Phrase{"window.raise",
@@ -357,6 +373,7 @@ std::string_view title_of(Check check) noexcept {
   case Check::tube_torsion: return "Driveline: torsion of the telescoping member";
   case Check::joint_rating: return "Driveline: torque against the joints' rating";
   case Check::overload_window: return "Overload device: setting between work and damage";
+  case Check::start_up: return "Start: torque that can arrive when the PTO is engaged";
   case Check::fatigue_life: return "Stub: life under joint bending and changing torque";
   case Check::drawbar_distance: return "Drawbar: shaft end to hitch pin";
   case Check::working_angle: return "Joint angle in work";

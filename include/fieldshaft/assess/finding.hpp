@@ -46,6 +46,7 @@ enum class Check {
   tube_torsion,
   joint_rating,
   overload_window,
+  start_up,
   fatigue_life,
   drawbar_distance,
   working_angle,

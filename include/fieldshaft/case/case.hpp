@@ -72,6 +72,7 @@ struct TractorPto {
   SteelChoice stub_steel;
   std::vector<PtoGear> gears;
   Stated<std::string> selected; ///< name of the gear that is engaged
+  Stated<Torque> clutch_torque; ///< at which the PTO clutch of the tractor slips, at the PTO shaft
   Stated<GuardState> master_shield;
 };
 
