@@ -72,7 +72,7 @@ void fail_on_escapes(const Layout& s, const DrivelineEnvelope& e, std::mt19937& 
     if (at.front_angle > e.front_angle.upper || at.rear_angle > e.rear_angle.upper ||
         math::abs(at.difference) > e.difference.upper || at.length > e.longest.upper || at.length < e.shortest.lower) {
       std::fprintf(stderr, "a pose lies outside the envelope\n");
-      std::exit(EXIT_FAILURE);
+      std::abort();
     }
   }
 }
@@ -91,11 +91,18 @@ double seconds_of_grid_point() {
     const Layout& s = layouts()[i];
     const detail::Lines lines = detail::lines(s.driveline, s.pin);
     double worst = 0.0;
-    for (double yaw = s.range.yaw.low.value(); yaw <= s.range.yaw.high.value(); yaw += pi / 180) {
-      for (double pitch = s.range.pitch.low.value(); pitch <= s.range.pitch.high.value(); pitch += pi / 180) {
-        for (double roll = s.range.roll.low.value(); roll <= s.range.roll.high.value(); roll += pi / 180) {
-          worst =
-              std::max(worst, detail::state(s.driveline, lines, text::rotation(yaw, pitch, roll)).front_angle.value());
+    const auto angles = [](const AngleRange& r) {
+      std::vector<double> all;
+      const int steps = static_cast<int>(in(r.high - r.low, unit::degree));
+      all.reserve(static_cast<std::size_t>(steps) + 1);
+      for (int step = 0; step <= steps; ++step) all.push_back((r.low + degrees(step)).value());
+      return all;
+    };
+    for (const double yaw : angles(s.range.yaw)) {
+      for (const double pitch : angles(s.range.pitch)) {
+        for (const double roll : angles(s.range.roll)) {
+          const DrivelineState at = detail::state(s.driveline, lines, text::rotation(yaw, pitch, roll));
+          worst = std::max(worst, at.front_angle.value());
           ++points;
         }
       }

@@ -56,7 +56,8 @@ TEST_CASE("a linkage followed step by step from level gives the same pitch: the 
     l.top_link = top_link_for(l, millimetres(random.between(-150, 100)));
     const double px = -l.top_pivot_behind.value(), pz = -l.top_pivot_below.value();
     double pitch = mounted_pose(l, {}).attitude.pitch.value();
-    for (double lift = 0.0; lift <= 0.45; lift += 0.005) {
+    for (int step = 0; step <= 90; ++step) {
+      const double lift = 0.005 * step;
       const double raised = std::asin(lift / l.lower_link.value());
       const double hx = -l.lower_pivot_behind.value() - l.lower_link.value() * std::cos(raised);
       const double hz = -l.lower_pivot_below.value() + lift;

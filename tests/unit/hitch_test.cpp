@@ -84,7 +84,7 @@ TEST_CASE("a mounted pose keeps every link's length") {
   const ThreePointLinkage l = ordinary_linkage();
   const Position lower(-l.lower_pivot_behind, Length{}, -l.lower_pivot_below);
   const Position top(-l.top_pivot_behind, Length{}, -l.top_pivot_below);
-  for (double lift = -400; lift <= 600; lift += 50) {
+  for (int lift = -400; lift <= 600; lift += 50) {
     const Pose pose = mounted_pose(l, {millimetres(lift), {}, {}});
     CHECK_CLOSE(distance(lower, pose.pin).value(), l.lower_link.value(), 1e-13);
     CHECK_CLOSE(distance(top, mast_top(l, pose)).value(), l.top_link.value(), 1e-13);

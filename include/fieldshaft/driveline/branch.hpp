@@ -42,6 +42,7 @@ inline std::vector<BranchEnvelope> branch_envelopes(const std::vector<Branch>& b
   }
   check::within(shares, 1.0 - 1e-9, 1.0 + 1e-9, {name, "sum of torque_share", ""});
   std::vector<BranchEnvelope> result;
+  result.reserve(branches.size());
   for (const Branch& branch : branches)
     result.push_back(
         {driveline_envelope(branch.driveline, branch.hinge, branch.folding, options), branch.torque_share * torque});

@@ -116,6 +116,7 @@ inline Placement best_placement(const Driveline& driveline, const DrawbarHitch& 
   check::at_least(to.value(), from.value(), {"best_placement", "to", "m"});
   constexpr int places = 25;
   std::vector<Length> grid;
+  grid.reserve(places);
   for (int i = 0; i < places; ++i) grid.push_back(from + (static_cast<double>(i) / (places - 1)) * (to - from));
   Placement best = best_placement(driveline, hitch, range, parameter, grid, goal, options);
   const Length step = (to - from) / static_cast<double>(places - 1);
