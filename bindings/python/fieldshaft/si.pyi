@@ -20,18 +20,35 @@ from fieldshaft._records import Sourced as Sourced
 from fieldshaft._records import Validated as Validated
 
 __all__ = [
+    "AngleCoupling",
+    "AngleExtreme",
+    "AngleInfluence",
+    "AngleRange",
+    "Attitude",
+    "AttitudeRange",
     "BoltGrade",
+    "Branch",
+    "BranchEnvelope",
     "ChainPart",
+    "ChainState",
     "ClutchContact",
     "ClutchEngagement",
     "CoarsePitch",
     "DamageMethod",
     "DeviceSetting",
     "DeviceWindow",
+    "Direction",
     "DrawbarCategory",
     "DrawbarDistance",
+    "DrawbarHitch",
     "DrawbarPosition",
     "DriveShock",
+    "Driveline",
+    "DrivelineEnvelope",
+    "DrivelineLimits",
+    "DrivelineState",
+    "DrivelineTolerance",
+    "DrivelineUse",
     "Duty",
     "DutyLife",
     "EconomySaving",
@@ -39,14 +56,22 @@ __all__ = [
     "EnduranceFactors",
     "EngineLine",
     "EnginePoint",
+    "EnvelopeChange",
+    "EnvelopeOptions",
+    "EnvelopeTableRow",
     "FarthestFlight",
     "FatigueStrength",
     "FeedBasis",
     "FeedLimit",
     "FeedRate",
     "Flight",
+    "FourBarAngles",
+    "FourBarBranch",
     "GrossEnginePower",
     "Ground",
+    "HitchAngleRange",
+    "HitchCategory",
+    "HitchPowerRange",
     "ImplementPower",
     "InputError",
     "InvoluteGeometry",
@@ -56,26 +81,43 @@ __all__ = [
     "JointDuty",
     "JointInRow",
     "JointPairExtremes",
+    "LengthCheck",
+    "LengthExtreme",
+    "LengthInfluence",
     "LengthLimits",
     "LengthRange",
     "LifeClass",
+    "LiftLimit",
+    "LimitCheck",
+    "LimitKind",
     "LimiterKind",
+    "LinkagePosition",
     "LoadKind",
     "LoadShock",
     "Machine",
     "Material",
     "MeanStressRule",
     "MeasuredSpline",
+    "Measurement",
     "Money",
+    "MountedEnvelope",
+    "MountedRange",
     "NetEnginePower",
     "NotchFactors",
     "NotchLoad",
+    "NumberExtreme",
     "OlderValueClass",
     "OpenSection",
     "Overload",
     "OverrunCoast",
     "OverspeedRatios",
     "OwnershipCost",
+    "Placement",
+    "PlacementGoal",
+    "PlacementParameter",
+    "PlanarJointAngles",
+    "Pose",
+    "Position",
     "PowerPoint",
     "ProfileSection",
     "PtoIdentification",
@@ -90,6 +132,7 @@ __all__ = [
     "RecommendedPowers",
     "RectangleSection",
     "RepairClass",
+    "Rod",
     "RotorMachine",
     "RulePowers",
     "SaggingWeight",
@@ -100,7 +143,9 @@ __all__ = [
     "ShaftStresses",
     "ShapedProfile",
     "ShearRatio",
+    "SlackPose",
     "SleeveStress",
+    "Slide",
     "SmallCycles",
     "SnLine",
     "SolidSection",
@@ -135,11 +180,16 @@ __all__ = [
     "StubSection",
     "StubShaft",
     "StubStress",
+    "SupportWheel",
     "SurfaceConstants",
     "SurfaceFinish",
+    "Surroundings",
+    "Telescope",
     "TelescopeThrust",
     "ThreadSystem",
+    "ThreePointLinkage",
     "TipSpeedLine",
+    "TolerantEnvelope",
     "TorqueBand",
     "TorqueCycle",
     "TorqueSnLine",
@@ -147,32 +197,53 @@ __all__ = [
     "TorsionSchool",
     "Traction",
     "TriangleSection",
+    "TubeAdvice",
+    "TubeLengths",
+    "TubeRules",
     "TubeSection",
+    "TurnLimit",
+    "TurnLimitAtPitch",
+    "TurnLimits",
+    "Tyre",
     "UnevenProfileSection",
     "Validated",
     "ValueClass",
     "Wall",
+    "WheelPlaces",
     "WidthLimit",
     "WindowState",
     "YearOfUse",
     "accumulated_repair",
+    "adaptor_effect",
+    "along",
+    "angle_between",
     "ansi_b92_1_geometry",
     "application_factor",
+    "attitude_of",
     "average_fuel_rate",
+    "best_placement",
+    "best_placement_between",
     "best_spline_position",
     "blade_pull",
     "bolt_grades",
+    "branch_envelopes",
     "capital_recovery",
     "capital_recovery_factor",
+    "chain_at",
+    "check_length",
+    "check_limits",
+    "checked_tube_lengths",
     "close_residue",
     "clutch_engagement",
     "clutch_temperature_rise",
     "coarse_pitch",
     "coarse_pitches",
+    "contains",
     "corner_concentration",
     "count_closed_cycles",
     "count_cycles",
     "count_repeating_cycles",
+    "crest_pitch",
     "critical_length",
     "critical_speed",
     "cut_out_torque",
@@ -185,6 +256,7 @@ __all__ = [
     "diameter_for_twist",
     "din_5480_geometry",
     "din_5480_shift",
+    "direction_ahead",
     "disc_clutch_force",
     "disc_clutch_force_at_pressure",
     "disc_clutch_pressure",
@@ -192,14 +264,18 @@ __all__ = [
     "disc_hoop_stress",
     "disc_hoop_stress_at",
     "disc_radial_stress_at",
+    "distance",
     "drawbar_category",
     "drawbar_distances",
     "drawbar_of_pto",
+    "driveline_at",
+    "driveline_envelope",
     "dry_feed",
     "dry_matter",
     "dunkerley_critical_speed",
     "duty_life",
     "economy_saving",
+    "either_side",
     "endurance_factors",
     "endurance_limit",
     "engaged_length",
@@ -207,12 +283,16 @@ __all__ = [
     "engine_line_without_rise",
     "engine_oil_rate",
     "engine_speed_at",
+    "envelope_table",
+    "equal_angle_pin_distance",
+    "equal_angle_rear_joint",
     "equivalent_joint_angle",
     "equivalent_joint_angle_small",
     "equivalent_pto_power",
     "equivalent_reversed",
     "equivalent_row_angle",
     "equivalent_row_angle_small",
+    "excess",
     "farthest_throw",
     "fatigue_diameter",
     "fatigue_life_factor",
@@ -222,7 +302,9 @@ __all__ = [
     "find_machine",
     "find_material",
     "finite_life_strength",
+    "four_bar_angles",
     "free_clutch_engagement",
+    "front_joint_position",
     "fuel_cost",
     "fuel_rate",
     "fuel_rate_checked",
@@ -235,10 +317,14 @@ __all__ = [
     "groove_width",
     "has_hazard",
     "history_damage",
+    "hitch_category",
+    "hollow_pitch",
     "hourly_cost",
     "identify_pto",
     "impact_diameter",
     "implement_power",
+    "in_implement",
+    "in_tractor",
     "involute_profile",
     "involute_spline",
     "is_nominal_speed",
@@ -266,8 +352,10 @@ __all__ = [
     "joint_peak_displacement",
     "joint_speed_ratio",
     "joint_speed_variation",
+    "least_clearance",
     "lever_can_disagree",
     "life_class",
+    "lift_limit",
     "load_distribution_factor",
     "load_factor",
     "lobed_profile",
@@ -279,6 +367,9 @@ __all__ = [
     "materials",
     "measured_fuel_rate",
     "miner_damage",
+    "mirrored",
+    "mounted_driveline_envelope",
+    "mounted_pose",
     "nearest_machines",
     "notch_factor",
     "notch_sensitivity",
@@ -287,6 +378,7 @@ __all__ = [
     "older_fuel_rate",
     "older_remaining_value",
     "older_value_class_named",
+    "overlap_at",
     "overload",
     "overrun_coast",
     "overrun_torque",
@@ -295,6 +387,10 @@ __all__ = [
     "ownership_share",
     "partly_plastic_torque",
     "payback_years",
+    "pin_position",
+    "placement",
+    "planar_centre_distance",
+    "planar_joint_angles",
     "plastic_torque",
     "power_reserve",
     "powers_by_rule_from_drawbar",
@@ -313,6 +409,7 @@ __all__ = [
     "rayleigh_critical_speed",
     "real_interest",
     "real_interest_by_difference",
+    "rear_joint_position",
     "recommended_power",
     "referred_inertia",
     "referred_yield",
@@ -323,6 +420,7 @@ __all__ = [
     "repair_classes",
     "repair_cost",
     "ring_hoop_stress",
+    "rotation",
     "rotor_energy",
     "round_body_area",
     "run_down_angle",
@@ -332,6 +430,7 @@ __all__ = [
     "sag_critical_speed",
     "scaled_spline",
     "seat_divisor",
+    "seen_from",
     "shaft_fatigue_safety_factor",
     "shaft_power",
     "shaft_stresses",
@@ -346,7 +445,9 @@ __all__ = [
     "shear_ultimate",
     "shear_yield",
     "shoulder_concentration",
+    "side_slope_roll",
     "size_factor",
+    "slack_pose",
     "sleeve_stress",
     "slide_force",
     "slip_power",
@@ -371,6 +472,8 @@ __all__ = [
     "spring_compression",
     "spring_force",
     "square_profile",
+    "steady_turn_angle",
+    "steered_pose",
     "stepped_shaft",
     "stepped_stiffness",
     "stepped_yield_torque",
@@ -398,6 +501,8 @@ __all__ = [
     "throw_flight",
     "tip_speed",
     "tip_speed_over_ground",
+    "tolerant_driveline_envelope",
+    "top_link_for",
     "torque_band",
     "torque_for_twist",
     "torque_reserve",
@@ -409,7 +514,14 @@ __all__ = [
     "torsion_stress",
     "torsion_stress_at",
     "tractor_value_class",
+    "trailed_pose",
+    "transport_pitch",
+    "tube_advice",
+    "tube_lengths",
     "turf_tip_speed_line",
+    "turn_limit",
+    "turn_limit_over_pitch",
+    "turn_limit_with_surroundings",
     "twist",
     "twist_rate",
     "usable_for_pto_work",
@@ -419,7 +531,13 @@ __all__ = [
     "wall_stress",
     "wear_life_factor",
     "wet_feed",
+    "wheel_drop_roll",
+    "wide_angle_centre_shift",
+    "wide_angle_far_angle",
+    "wide_angle_residual",
     "widest_implement",
+    "with_adaptor",
+    "with_less_roll_at_full_turn",
     "wrapped_length",
     "yield_torque",
 ]
@@ -432,6 +550,42 @@ class Standing(Name):
     quoted = 'quoted'
     common_practice = 'common_practice'
     from_memory = 'from_memory'
+
+class Measurement(Name):
+    front_joint = 'front_joint'
+    pin_distance = 'pin_distance'
+    pin_lateral = 'pin_lateral'
+    pin_drop = 'pin_drop'
+    rear_joint = 'rear_joint'
+    input_behind = 'input_behind'
+    input_left = 'input_left'
+    input_up = 'input_up'
+    input_direction = 'input_direction'
+
+class PlacementGoal(Name):
+    least_worst_angle = 'least_worst_angle'
+    least_angle_difference = 'least_angle_difference'
+
+class PlacementParameter(Name):
+    pin_distance = 'pin_distance'
+    pin_drop = 'pin_drop'
+    input_up = 'input_up'
+    input_behind = 'input_behind'
+
+class LimitKind(Name):
+    none = 'none'
+    front_angle = 'front_angle'
+    rear_angle = 'rear_angle'
+    difference = 'difference'
+    longest = 'longest'
+    shortest = 'shortest'
+    clearance = 'clearance'
+
+class DrivelineUse(Name):
+    working = 'working'
+    turning_driven = 'turning_driven'
+    lifted_driven = 'lifted_driven'
+    not_turning = 'not_turning'
 
 class SmallCycles(Name):
     harmless = 'harmless'
@@ -473,6 +627,10 @@ class TorsionSchool(Name):
 class DamageMethod(Name):
     miner = 'miner'
     manson = 'manson'
+
+class FourBarBranch(Name):
+    open = 'open'
+    crossed = 'crossed'
 
 class ShearRatio(Name):
     maximum_shear = 'maximum_shear'
@@ -665,6 +823,317 @@ class RepairClass(Record):
     source: Source
     def __init__(self, name: str, life: float, total_share: float, factor: float, exponent: float, source: Source) -> None: ...
 
+class Position(Record):
+    forward: float
+    left: float
+    up: float
+    def __init__(self, forward: float, left: float, up: float) -> None: ...
+
+class Direction(Record):
+    forward: float
+    left: float
+    up: float
+    def __init__(self, forward: float, left: float, up: float) -> None: ...
+
+class Slide(Record):
+    closed_overlap: float
+    greatest_travel: float | None
+    def __init__(self, closed_overlap: float, greatest_travel: float | None = ...) -> None: ...
+
+class Telescope(Record):
+    closed_length: float
+    slide: Slide
+    second_slide: Slide | None
+    def __init__(self, closed_length: float, slide: Slide, second_slide: Slide | None = ...) -> None: ...
+
+class Driveline(Record):
+    front_joint: float
+    rear_joint: float
+    input: Position
+    input_direction: Direction
+    yoke_phase: float
+    output: Position
+    output_direction: Direction
+    wide_angle_front: bool
+    wide_angle_rear: bool
+    telescope: Telescope | None
+    def __init__(self, front_joint: float, rear_joint: float, input: Position, input_direction: Direction = ..., yoke_phase: float = ..., output: Position = ..., output_direction: Direction = ..., wide_angle_front: bool = ..., wide_angle_rear: bool = ..., telescope: Telescope | None = ...) -> None: ...
+
+class AngleRange(Record):
+    low: float
+    high: float
+    def __init__(self, low: float = ..., high: float = ...) -> None: ...
+
+class AngleCoupling(Record):
+    yaw_share: float
+    pitch_share: float
+    roll_share: float
+    limit: float
+    def __init__(self, yaw_share: float = ..., pitch_share: float = ..., roll_share: float = ..., limit: float = ...) -> None: ...
+
+class AttitudeRange(Record):
+    yaw: AngleRange
+    pitch: AngleRange
+    roll: AngleRange
+    couplings: tuple[AngleCoupling, ...]
+    def __init__(self, yaw: AngleRange = ..., pitch: AngleRange = ..., roll: AngleRange = ..., couplings: Iterable[AngleCoupling] = ...) -> None: ...
+
+class Branch(Record):
+    driveline: Driveline
+    hinge: Position
+    folding: AttitudeRange
+    torque_share: float
+    def __init__(self, driveline: Driveline, hinge: Position, folding: AttitudeRange, torque_share: float) -> None: ...
+
+class Attitude(Record):
+    yaw: float
+    pitch: float
+    roll: float
+    def __init__(self, yaw: float = ..., pitch: float = ..., roll: float = ...) -> None: ...
+
+class AngleExtreme(Record):
+    value: float
+    lower: float
+    upper: float
+    gap: float
+    at: Attitude
+    proved: bool
+    def __init__(self, value: float, lower: float, upper: float, gap: float, at: Attitude, proved: bool) -> None: ...
+
+class LengthExtreme(Record):
+    value: float
+    lower: float
+    upper: float
+    gap: float
+    at: Attitude
+    proved: bool
+    def __init__(self, value: float, lower: float, upper: float, gap: float, at: Attitude, proved: bool) -> None: ...
+
+class NumberExtreme(Record):
+    value: float
+    lower: float
+    upper: float
+    gap: float
+    at: Attitude
+    proved: bool
+    def __init__(self, value: float, lower: float, upper: float, gap: float, at: Attitude, proved: bool) -> None: ...
+
+class DrivelineEnvelope(Record):
+    front_angle: AngleExtreme
+    rear_angle: AngleExtreme
+    difference: AngleExtreme
+    longest: LengthExtreme
+    shortest: LengthExtreme
+    speed_variation: NumberExtreme | None
+    boxes: int
+    def __init__(self, front_angle: AngleExtreme, rear_angle: AngleExtreme, difference: AngleExtreme, longest: LengthExtreme, shortest: LengthExtreme, speed_variation: NumberExtreme | None, boxes: int) -> None: ...
+
+class BranchEnvelope(Record):
+    envelope: DrivelineEnvelope
+    torque: float
+    def __init__(self, envelope: DrivelineEnvelope, torque: float) -> None: ...
+
+class DrivelineState(Record):
+    front_angle: float
+    rear_angle: float
+    difference: float
+    length: float
+    plane_angle: float
+    phase: float
+    speed_variation: float
+    overlap: float | None
+    def __init__(self, front_angle: float, rear_angle: float, difference: float, length: float, plane_angle: float, phase: float, speed_variation: float, overlap: float | None) -> None: ...
+
+class ChainState(Record):
+    first: DrivelineState
+    second: DrivelineState
+    bearing_phase: float
+    equivalent_angle: float
+    speed_variation: float
+    def __init__(self, first: DrivelineState, second: DrivelineState, bearing_phase: float, equivalent_angle: float, speed_variation: float) -> None: ...
+
+class EnvelopeChange(Record):
+    before: DrivelineEnvelope
+    after: DrivelineEnvelope
+    def __init__(self, before: DrivelineEnvelope, after: DrivelineEnvelope) -> None: ...
+
+class Rod(Record):
+    from_: Position
+    to: Position
+    radius: float
+    def __init__(self, from_: Position, to: Position, radius: float) -> None: ...
+
+class Tyre(Record):
+    centre: Position
+    radius: float
+    width: float
+    def __init__(self, centre: Position, radius: float, width: float) -> None: ...
+
+class Surroundings(Record):
+    guard_radius: float
+    on_tractor: tuple[Rod, ...]
+    on_implement: tuple[Rod, ...]
+    tyres: tuple[Tyre, ...]
+    def __init__(self, guard_radius: float = ..., on_tractor: Iterable[Rod] = ..., on_implement: Iterable[Rod] = ..., tyres: Iterable[Tyre] = ...) -> None: ...
+
+class EnvelopeOptions(Record):
+    angle_gap: float
+    length_gap: float
+    variation_gap: float
+    budget: int
+    with_speed_variation: bool
+    def __init__(self, angle_gap: float = ..., length_gap: float = ..., variation_gap: float = ..., budget: int = ..., with_speed_variation: bool = ...) -> None: ...
+
+class LiftLimit(Record):
+    allowed: float
+    broken: float
+    kind: LimitKind
+    at: Attitude
+    low_end: bool
+    def __init__(self, allowed: float, broken: float, kind: LimitKind | str, at: Attitude, low_end: bool) -> None: ...
+
+class DrivelineTolerance(Record):
+    front_joint: float
+    pin_distance: float
+    pin_lateral: float
+    pin_drop: float
+    rear_joint: float
+    input_behind: float
+    input_left: float
+    input_up: float
+    input_direction: float
+    def __init__(self, front_joint: float = ..., pin_distance: float = ..., pin_lateral: float = ..., pin_drop: float = ..., rear_joint: float = ..., input_behind: float = ..., input_left: float = ..., input_up: float = ..., input_direction: float = ...) -> None: ...
+
+class LinkagePosition(Record):
+    lift: float
+    sway: float
+    difference: float
+    def __init__(self, lift: float = ..., sway: float = ..., difference: float = ...) -> None: ...
+
+class MountedEnvelope(Record):
+    envelope: DrivelineEnvelope
+    front_angle_at: LinkagePosition
+    rear_angle_at: LinkagePosition
+    difference_at: LinkagePosition
+    longest_at: LinkagePosition
+    shortest_at: LinkagePosition
+    def __init__(self, envelope: DrivelineEnvelope, front_angle_at: LinkagePosition, rear_angle_at: LinkagePosition, difference_at: LinkagePosition, longest_at: LinkagePosition, shortest_at: LinkagePosition) -> None: ...
+
+class LengthRange(Record):
+    low: float
+    high: float
+    def __init__(self, low: float, high: float) -> None: ...
+
+class MountedRange(Record):
+    lift: LengthRange
+    sway: LengthRange
+    difference: LengthRange
+    def __init__(self, lift: LengthRange = ..., sway: LengthRange = ..., difference: LengthRange = ...) -> None: ...
+
+class Placement(Record):
+    place: float
+    worst: float
+    envelope: DrivelineEnvelope
+    def __init__(self, place: float, worst: float, envelope: DrivelineEnvelope) -> None: ...
+
+class PlanarJointAngles(Record):
+    front: Any
+    rear: Any
+    def __init__(self, front: ArrayLike, rear: ArrayLike) -> None: ...
+
+class EnvelopeTableRow(Record):
+    yaw: Any
+    pitch: Any
+    front_angle: Any
+    rear_angle: Any
+    difference: Any
+    longest: Any
+    shortest: Any
+    def __init__(self, yaw: ArrayLike, pitch: ArrayLike, front_angle: ArrayLike, rear_angle: ArrayLike, difference: ArrayLike, longest: ArrayLike, shortest: ArrayLike) -> None: ...
+
+class AngleInfluence(Record):
+    measurement: Measurement
+    amount: float
+    def __init__(self, measurement: Measurement | str, amount: float) -> None: ...
+
+class LengthInfluence(Record):
+    measurement: Measurement
+    amount: float
+    def __init__(self, measurement: Measurement | str, amount: float) -> None: ...
+
+class TolerantEnvelope(Record):
+    envelope: DrivelineEnvelope
+    front_angle: AngleInfluence
+    rear_angle: AngleInfluence
+    difference: AngleInfluence
+    longest: LengthInfluence
+    shortest: LengthInfluence
+    def __init__(self, envelope: DrivelineEnvelope, front_angle: AngleInfluence, rear_angle: AngleInfluence, difference: AngleInfluence, longest: LengthInfluence, shortest: LengthInfluence) -> None: ...
+
+class TubeRules(Record):
+    minimum_overlap: Sourced
+    overlap_share: Sourced
+    clearance: Sourced
+    def __init__(self, minimum_overlap: Sourced = ..., overlap_share: Sourced = ..., clearance: Sourced = ...) -> None: ...
+
+class TubeLengths(Record):
+    least_closed: Any
+    greatest_closed: Any
+    suits: Any
+    cut: Any
+    closed_after: Any
+    overlap_at_longest: Any
+    clearance_at_shortest: Any
+    too_long: Any
+    missing_tube: Any
+    def __init__(self, least_closed: ArrayLike, greatest_closed: ArrayLike, suits: bool, cut: ArrayLike, closed_after: ArrayLike, overlap_at_longest: ArrayLike, clearance_at_shortest: ArrayLike, too_long: ArrayLike, missing_tube: ArrayLike) -> None: ...
+
+class TubeAdvice(Record):
+    tubes: TubeLengths
+    longest_at: Attitude
+    shortest_at: Attitude
+    def __init__(self, tubes: TubeLengths, longest_at: Attitude, shortest_at: Attitude) -> None: ...
+
+class LengthCheck(Record):
+    model: float
+    measured: float
+    allowed: float
+    agrees: bool
+    def __init__(self, model: float, measured: float, allowed: float, agrees: bool) -> None: ...
+
+class DrivelineLimits(Record):
+    front_angle: float | None
+    rear_angle: float | None
+    difference: float | None
+    longest: float | None
+    shortest: float | None
+    def __init__(self, front_angle: float | None = ..., rear_angle: float | None = ..., difference: float | None = ..., longest: float | None = ..., shortest: float | None = ...) -> None: ...
+
+class TurnLimit(Record):
+    allowed: float
+    broken: float
+    kind: LimitKind
+    at: Attitude
+    straight_ahead: bool
+    def __init__(self, allowed: float, broken: float, kind: LimitKind | str, at: Attitude, straight_ahead: bool) -> None: ...
+
+class TurnLimits(Record):
+    left: TurnLimit
+    right: TurnLimit
+    def __init__(self, left: TurnLimit, right: TurnLimit) -> None: ...
+
+class LimitCheck(Record):
+    holds: bool
+    broken: LimitKind
+    open: LimitKind
+    at: Attitude
+    def __init__(self, holds: bool, broken: LimitKind | str, open: LimitKind | str, at: Attitude) -> None: ...
+
+class TurnLimitAtPitch(Record):
+    pitch: float
+    limits: TurnLimits
+    def __init__(self, pitch: float, limits: TurnLimits) -> None: ...
+
 class SurfaceConstants(Record):
     coefficient: Any
     exponent: Any
@@ -740,6 +1209,82 @@ class Duty(Record):
     frequency: float
     per_year: float
     def __init__(self, amplitude: float, mean: float, frequency: float, per_year: float) -> None: ...
+
+class Pose(Record):
+    pin: Position
+    attitude: Attitude
+    def __init__(self, pin: Position, attitude: Attitude = ...) -> None: ...
+
+class HitchPowerRange(Record):
+    low: Any
+    high: Any
+    def __init__(self, low: ArrayLike, high: ArrayLike) -> None: ...
+
+class HitchCategory(Record):
+    number: int
+    narrow: bool
+    power: Sourced | None
+    span: Sourced | None
+    lower_pin: Sourced | None
+    upper_pin: Sourced | None
+    mast_height: Sourced | None
+    convergence: Sourced | None
+    greatest_low_height: Sourced | None
+    least_movement: Sourced | None
+    least_transport_height: Sourced | None
+    least_levelling: Sourced | None
+    least_lateral_float: Sourced | None
+    pto_to_lower_points: Sourced | None
+    def __init__(self, number: int, narrow: bool, power: Sourced | None, span: Sourced | None, lower_pin: Sourced | None, upper_pin: Sourced | None, mast_height: Sourced | None, convergence: Sourced | None, greatest_low_height: Sourced | None, least_movement: Sourced | None, least_transport_height: Sourced | None, least_levelling: Sourced | None, least_lateral_float: Sourced | None, pto_to_lower_points: Sourced | None) -> None: ...
+
+class HitchAngleRange(Record):
+    low: Any
+    high: Any
+    def __init__(self, low: ArrayLike, high: ArrayLike) -> None: ...
+
+class DrawbarHitch(Record):
+    distance: float
+    lateral: float
+    drop: float
+    def __init__(self, distance: float = ..., lateral: float = ..., drop: float = ...) -> None: ...
+
+class WheelPlaces(Record):
+    wheelbase: float
+    overhang: float
+    tongue: float
+    pin_height: float
+    def __init__(self, wheelbase: float = ..., overhang: float = ..., tongue: float = ..., pin_height: float = ...) -> None: ...
+
+class FourBarAngles(Record):
+    coupler: Any
+    rocker: Any
+    def __init__(self, coupler: ArrayLike, rocker: ArrayLike) -> None: ...
+
+class ThreePointLinkage(Record):
+    lower_pivot_behind: float
+    lower_pivot_below: float
+    lower_link: float
+    top_pivot_behind: float
+    top_pivot_below: float
+    top_link: float
+    mast_height: float
+    mast_forward: float
+    span: float
+    convergence: float
+    coupler_depth: float
+    coupler_rise: float
+    def __init__(self, lower_pivot_behind: float = ..., lower_pivot_below: float = ..., lower_link: float = ..., top_pivot_behind: float = ..., top_pivot_below: float = ..., top_link: float = ..., mast_height: float = ..., mast_forward: float = ..., span: float = ..., convergence: float = ..., coupler_depth: float = ..., coupler_rise: float = ...) -> None: ...
+
+class SupportWheel(Record):
+    behind: float
+    below: float
+    ground_below_pivot: float
+    def __init__(self, behind: float = ..., below: float = ..., ground_below_pivot: float = ...) -> None: ...
+
+class SlackPose(Record):
+    pose: Pose
+    top_link: Any
+    def __init__(self, pose: Pose, top_link: ArrayLike) -> None: ...
 
 class JointDuty(Record):
     share: float
@@ -984,43 +1529,11 @@ class DrawbarCategory(Record):
     hole_diameter: Sourced | None
     def __init__(self, number: int, greatest_pto_power: Sourced | None, pin_diameter: Sourced | None, hole_diameter: Sourced | None) -> None: ...
 
-class PtoMatch(Record):
-    type: PtoType
-    diameter_difference: float
-    count_difference: int
-    def __init__(self, type: PtoType, diameter_difference: float, count_difference: int) -> None: ...
-
-class PtoIdentification(Record):
-    found: bool
-    ambiguous: bool
-    speed_is_proved: bool
-    candidates: tuple[PtoMatch, ...]
-    near_misses: tuple[PtoMatch, ...]
-    def __init__(self, found: bool, ambiguous: bool, speed_is_proved: bool, candidates: Iterable[PtoMatch], near_misses: Iterable[PtoMatch]) -> None: ...
-
-class RecommendedPower(Record):
-    edition: str
-    power: float
-    source: Source
-    def __init__(self, edition: str, power: float, source: Source) -> None: ...
-
-class RecommendedPowers(Record):
-    known: bool
-    lowest: Sourced | None
-    highest: Sourced | None
-    editions: tuple[RecommendedPower, ...]
-    def __init__(self, known: bool, lowest: Sourced | None, highest: Sourced | None, editions: Iterable[RecommendedPower]) -> None: ...
-
 class LengthLimits(Record):
     nominal: Any
     smallest: Any
     largest: Any
     def __init__(self, nominal: ArrayLike, smallest: ArrayLike, largest: ArrayLike) -> None: ...
-
-class LengthRange(Record):
-    low: Any
-    high: Any
-    def __init__(self, low: ArrayLike, high: ArrayLike) -> None: ...
 
 class StraightProfile(Record):
     major_diameter: LengthLimits
@@ -1061,6 +1574,33 @@ class PtoType(Record):
     shield_overlap: Sourced | None
     height: Sourced | None
     def __init__(self, number: int, name: str, nominal_speed: float, nominal_diameter: float, named_diameter: float, spline_count: int, form: SplineForm | str, identity: Source, known_speeds: Iterable[Sourced], straight_rule: Sourced | None, straight_standard: Sourced | None, involute: Sourced | None, useful_spline_length: Sourced | None, groove_diameter: Sourced | None, groove_radius: Sourced | None, end_to_groove: Sourced | None, cross_hole: Sourced | None, shield_overlap: Sourced | None, height: Sourced | None) -> None: ...
+
+class PtoMatch(Record):
+    type: PtoType
+    diameter_difference: float
+    count_difference: int
+    def __init__(self, type: PtoType, diameter_difference: float, count_difference: int) -> None: ...
+
+class PtoIdentification(Record):
+    found: bool
+    ambiguous: bool
+    speed_is_proved: bool
+    candidates: tuple[PtoMatch, ...]
+    near_misses: tuple[PtoMatch, ...]
+    def __init__(self, found: bool, ambiguous: bool, speed_is_proved: bool, candidates: Iterable[PtoMatch], near_misses: Iterable[PtoMatch]) -> None: ...
+
+class RecommendedPower(Record):
+    edition: str
+    power: float
+    source: Source
+    def __init__(self, edition: str, power: float, source: Source) -> None: ...
+
+class RecommendedPowers(Record):
+    known: bool
+    lowest: Sourced | None
+    highest: Sourced | None
+    editions: tuple[RecommendedPower, ...]
+    def __init__(self, known: bool, lowest: Sourced | None, highest: Sourced | None, editions: Iterable[RecommendedPower]) -> None: ...
 
 class OverspeedRatios(Record):
     speed: Any
@@ -1140,26 +1680,6 @@ class StubSafety(Record):
     place: StubPlace
     def __init__(self, factor: float, place: StubPlace | str) -> None: ...
 
-class ShaftStep(Record):
-    section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection
-    length: float
-    torque: float
-    shear_yield: float
-    shear_modulus: float
-    def __init__(self, section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection, length: float, torque: float, shear_yield: float, shear_modulus: float) -> None: ...
-
-class SteppedShaft(Record):
-    twist: Any
-    weakest: Any
-    stress: Any
-    safety_factor: Any
-    def __init__(self, twist: ArrayLike, weakest: ArrayLike, stress: ArrayLike, safety_factor: ArrayLike) -> None: ...
-
-class SaggingWeight(Record):
-    weight: float
-    sag: float
-    def __init__(self, weight: float, sag: float) -> None: ...
-
 class SolidSection(Record):
     diameter: float
     def __init__(self, diameter: float) -> None: ...
@@ -1199,6 +1719,26 @@ class TriangleSection(Record):
 class OpenSection(Record):
     walls: tuple[Wall, ...]
     def __init__(self, walls: Iterable[Wall]) -> None: ...
+
+class ShaftStep(Record):
+    section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection
+    length: float
+    torque: float
+    shear_yield: float
+    shear_modulus: float
+    def __init__(self, section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection, length: float, torque: float, shear_yield: float, shear_modulus: float) -> None: ...
+
+class SteppedShaft(Record):
+    twist: Any
+    weakest: Any
+    stress: Any
+    safety_factor: Any
+    def __init__(self, twist: ArrayLike, weakest: ArrayLike, stress: ArrayLike, safety_factor: ArrayLike) -> None: ...
+
+class SaggingWeight(Record):
+    weight: float
+    sag: float
+    def __init__(self, weight: float, sag: float) -> None: ...
 
 class SplineLimits(Record):
     root_torsion: float
@@ -1345,6 +1885,54 @@ def repair_classes() -> tuple[RepairClass, ...]: ...
 def repair_class_named(name: str) -> RepairClass: ...
 def accumulated_repair(repair_class: RepairClass | str, use: ArrayLike) -> Validated: ...
 def repair_cost(list_price: Money, repair_class: RepairClass | str, from_: float, to: float) -> Validated: ...
+def branch_envelopes(branches: Iterable[Branch], torque: float, options: EnvelopeOptions = ...) -> tuple[BranchEnvelope, ...]: ...
+def seen_from(part: Pose, driveline: Driveline) -> Driveline: ...
+def chain_at(first: Driveline, second: Driveline, between: float, pose: Pose) -> ChainState: ...
+def with_adaptor(driveline: Driveline, length: float) -> Driveline: ...
+def adaptor_effect(driveline: Driveline, length: float, pin: Position, range: AttitudeRange, options: EnvelopeOptions = ...) -> EnvelopeChange: ...
+def least_clearance(driveline: Driveline, pin: Position, range: AttitudeRange, around: Surroundings, gap: ArrayLike = ..., budget: ArrayLike = ...) -> LengthExtreme: ...
+def turn_limit_with_surroundings(driveline: Driveline, pin: Position, range: AttitudeRange, limits: DrivelineLimits, around: Surroundings | None, clearance: float, options: EnvelopeOptions = ...) -> Validated: ...
+def front_joint_position(driveline: Driveline) -> Position: ...
+def rear_joint_position(driveline: Driveline) -> Position: ...
+@typing.overload
+def overlap_at(telescope: Telescope, length: float) -> float: ...
+@typing.overload
+def overlap_at(telescope: Telescope, length: ArrayLike) -> NDArray[np.float64]: ...
+def driveline_envelope(driveline: Driveline, pin: Position, range: AttitudeRange, options: EnvelopeOptions = ...) -> DrivelineEnvelope: ...
+def lift_limit(driveline: Driveline, linkage: ThreePointLinkage, range: MountedRange, limits: DrivelineLimits, options: EnvelopeOptions = ...) -> LiftLimit: ...
+def mounted_driveline_envelope(driveline: Driveline, linkage: ThreePointLinkage, range: MountedRange, options: EnvelopeOptions = ...) -> MountedEnvelope: ...
+def equal_angle_pin_distance(driveline: Driveline) -> float: ...
+def equal_angle_rear_joint(driveline: Driveline, hitch: DrawbarHitch) -> float: ...
+def placement(driveline: Driveline, hitch: DrawbarHitch, range: AttitudeRange, parameter: PlacementParameter | str, value: float, goal: PlacementGoal | str, options: EnvelopeOptions = ...) -> Placement: ...
+def best_placement(driveline: Driveline, hitch: DrawbarHitch, range: AttitudeRange, parameter: PlacementParameter | str, places: Iterable[float], goal: PlacementGoal | str, options: EnvelopeOptions = ...) -> Placement: ...
+def best_placement_between(driveline: Driveline, hitch: DrawbarHitch, range: AttitudeRange, parameter: PlacementParameter | str, from_: float, to: float, goal: PlacementGoal | str, options: EnvelopeOptions = ...) -> Placement: ...
+@typing.overload
+def planar_centre_distance(ahead: float, behind: float, turn: float) -> float: ...
+@typing.overload
+def planar_centre_distance(ahead: ArrayLike, behind: ArrayLike, turn: ArrayLike) -> NDArray[np.float64]: ...
+def planar_joint_angles(ahead: ArrayLike, behind: ArrayLike, turn: ArrayLike) -> PlanarJointAngles: ...
+def driveline_at(driveline: Driveline, pose: Pose) -> DrivelineState: ...
+def envelope_table(driveline: Driveline, pin: Position, range: AttitudeRange, yaw_points: int, pitch_points: int, options: EnvelopeOptions = ...) -> tuple[EnvelopeTableRow, ...]: ...
+def tolerant_driveline_envelope(driveline: Driveline, pin: Position, tolerance: DrivelineTolerance, range: AttitudeRange, options: EnvelopeOptions = ...) -> TolerantEnvelope: ...
+def tube_lengths(telescope: Telescope, longest: ArrayLike, shortest: ArrayLike, rules: TubeRules = ...) -> TubeLengths: ...
+def tube_advice(telescope: Telescope, longest: LengthExtreme, shortest: LengthExtreme, rules: TubeRules = ...) -> TubeAdvice: ...
+def check_length(driveline: Driveline, pose: Pose, measured: ArrayLike, tolerance: ArrayLike, model_tolerance: ArrayLike) -> LengthCheck: ...
+def checked_tube_lengths(telescope: Telescope, longest: LengthExtreme, shortest: LengthExtreme, checks: Iterable[LengthCheck], rules: TubeRules = ...) -> Validated: ...
+def check_limits(envelope: DrivelineEnvelope, limits: DrivelineLimits) -> LimitCheck: ...
+def turn_limit(driveline: Driveline, pin: Position, range: AttitudeRange, limits: DrivelineLimits, options: EnvelopeOptions = ...) -> TurnLimits: ...
+def turn_limit_over_pitch(driveline: Driveline, pin: Position, range: AttitudeRange, limits: DrivelineLimits, points: int, options: EnvelopeOptions = ...) -> tuple[TurnLimitAtPitch, ...]: ...
+@typing.overload
+def wide_angle_far_angle(offset: float, behind: float, turn: float) -> float: ...
+@typing.overload
+def wide_angle_far_angle(offset: ArrayLike, behind: ArrayLike, turn: ArrayLike) -> NDArray[np.float64]: ...
+@typing.overload
+def wide_angle_centre_shift(yoke_length: float, angle: float) -> float: ...
+@typing.overload
+def wide_angle_centre_shift(yoke_length: ArrayLike, angle: ArrayLike) -> NDArray[np.float64]: ...
+@typing.overload
+def wide_angle_residual(angle: float, imbalance: float) -> float: ...
+@typing.overload
+def wide_angle_residual(angle: ArrayLike, imbalance: ArrayLike) -> NDArray[np.float64]: ...
 def torque_sn_line(line: SnLine, diameter: ArrayLike, notch_factor: ArrayLike = ..., bore_ratio: ArrayLike = ...) -> TorqueSnLine: ...
 def surface_constants(finish: SurfaceFinish | str) -> Sourced: ...
 def load_factor(load: LoadKind | str) -> Sourced: ...
@@ -1410,11 +1998,59 @@ def torsion_fatigue_diameter(torque_amplitude: ArrayLike, torque_mean: ArrayLike
 def strength_fraction(ultimate: ArrayLike) -> Validated: ...
 def sn_line(strength: FatigueStrength, fraction: ArrayLike) -> SnLine: ...
 def sn_line_through(first: ArrayLike, first_cycles: ArrayLike, second: ArrayLike, second_cycles: ArrayLike, ultimate: ArrayLike, yield_: ArrayLike) -> SnLine: ...
+def equivalent_reversed(amplitude: ArrayLike, mean: ArrayLike, line: SnLine, rule: MeanStressRule | str) -> Validated: ...
+def cycles_to_failure(amplitude: ArrayLike, line: SnLine) -> Validated: ...
 def finite_life_strength(endurance: ArrayLike, cycles: ArrayLike, exponent: ArrayLike = ...) -> Validated: ...
 def damaged_endurance(line: SnLine, amplitude: ArrayLike, used: ArrayLike, method: DamageMethod | str) -> Validated: ...
 def duty_life(duties: Iterable[Duty], line: TorqueSnLine, rule: MeanStressRule | str, small_cycles: SmallCycles | str = ...) -> Validated: ...
-def cycles_to_failure(amplitude: ArrayLike, line: SnLine) -> Validated: ...
-def equivalent_reversed(amplitude: ArrayLike, mean: ArrayLike, line: SnLine, rule: MeanStressRule | str) -> Validated: ...
+def along(from_: Position, direction: Direction, length: ArrayLike) -> Position: ...
+def angle_between(a: Direction, b: Direction) -> float: ...
+def in_implement(pose: Pose, in_tractor: Position) -> Position: ...
+def distance(from_: Position, to: Position) -> float: ...
+def either_side(angle: ArrayLike) -> AngleRange: ...
+def excess(coupling: AngleCoupling, attitude: Attitude) -> float: ...
+def contains(range: AttitudeRange, attitude: Attitude) -> bool: ...
+def with_less_roll_at_full_turn(range: AttitudeRange, share: float) -> AttitudeRange: ...
+def rotation(attitude: Attitude) -> tuple[tuple[float, ...], ...]: ...
+def attitude_of(matrix: Iterable[Iterable[float]]) -> Attitude: ...
+def in_tractor(pose: Pose, in_implement: Position | Direction) -> Position | Direction: ...
+def mirrored(item: Position | Direction | Attitude | Pose | AttitudeRange | Driveline) -> Position | Direction | Attitude | Pose | AttitudeRange | Driveline: ...
+def direction_ahead(turn: ArrayLike, rise: ArrayLike) -> Direction: ...
+def hitch_category(number: int, narrow: bool = ...) -> HitchCategory: ...
+def pin_position(hitch: DrawbarHitch) -> Position: ...
+def trailed_pose(hitch: DrawbarHitch, attitude: Attitude) -> Pose: ...
+@typing.overload
+def steady_turn_angle(radius: float, overhang: float, tongue: float) -> float: ...
+@typing.overload
+def steady_turn_angle(radius: ArrayLike, overhang: ArrayLike, tongue: ArrayLike) -> NDArray[np.float64]: ...
+@typing.overload
+def hollow_pitch(wheels: WheelPlaces, radius: float) -> float: ...
+@typing.overload
+def hollow_pitch(wheels: WheelPlaces, radius: ArrayLike) -> NDArray[np.float64]: ...
+@typing.overload
+def crest_pitch(wheels: WheelPlaces, radius: float) -> float: ...
+@typing.overload
+def crest_pitch(wheels: WheelPlaces, radius: ArrayLike) -> NDArray[np.float64]: ...
+@typing.overload
+def wheel_drop_roll(drop: float, track: float) -> float: ...
+@typing.overload
+def wheel_drop_roll(drop: ArrayLike, track: ArrayLike) -> NDArray[np.float64]: ...
+@typing.overload
+def side_slope_roll(tractor_slope: float, implement_slope: float) -> float: ...
+@typing.overload
+def side_slope_roll(tractor_slope: ArrayLike, implement_slope: ArrayLike) -> NDArray[np.float64]: ...
+def four_bar_angles(crank: ArrayLike, coupler: ArrayLike, rocker: ArrayLike, ground: ArrayLike, crank_angle: ArrayLike, branch: FourBarBranch | str) -> FourBarAngles: ...
+def mounted_pose(linkage: ThreePointLinkage, position: LinkagePosition) -> Pose: ...
+@typing.overload
+def transport_pitch(linkage: ThreePointLinkage, transport_lift: float) -> float: ...
+@typing.overload
+def transport_pitch(linkage: ThreePointLinkage, transport_lift: ArrayLike) -> NDArray[np.float64]: ...
+@typing.overload
+def top_link_for(linkage: ThreePointLinkage, lift: float, pitch: float = ...) -> float: ...
+@typing.overload
+def top_link_for(linkage: ThreePointLinkage, lift: ArrayLike, pitch: ArrayLike = ...) -> NDArray[np.float64]: ...
+def slack_pose(linkage: ThreePointLinkage, wheel: SupportWheel, lift: ArrayLike) -> SlackPose: ...
+def steered_pose(headstock: Pose, pivot: Position, steer: ArrayLike) -> Pose: ...
 @typing.overload
 def joint_acceleration(angle: float, rotation: float, speed: float) -> float: ...
 @typing.overload

@@ -3,8 +3,12 @@
 from __future__ import annotations
 
 import json
+from pathlib import Path
 
 from descriptions import Enumeration, Formula, Library, Parameter, Struct, Type
+
+#: Small forwards by hand, for the calls of a module.
+HELPERS = Path(__file__).resolve().parent.parent / "src" / "helpers"
 
 #: Structs that hold their texts themselves; the others point to them.
 OWN_TEXT = {"fieldshaft::PtoOption"}
@@ -140,7 +144,11 @@ def single(library: Library, formula: Formula) -> str:
             f"  const auto argument_{i} = read<{library.cpp_type(p.type)}>(arguments[{i}], "
             f"{{{_text(formula.name)}, {_text(p.name)}, {unit}}});"
         )
-    lines.append(f"  return to_python({_call(formula, values)}).release();")
+    if formula.is_slow:  # long enough for other threads to use
+        lines.append(f"  const auto result = unlocked([&] {{ return {_call(formula, values)}; }});")
+        lines.append("  return to_python(result).release();")
+    else:
+        lines.append(f"  return to_python({_call(formula, values)}).release();")
     return "\n".join(lines) + "\n}\n"
 
 
@@ -194,7 +202,9 @@ def records(library: Library, name: str) -> str:
     enumerations, structs = _needed(library, name)
     used = {name, *(item.module for item in [*enumerations, *structs])}
     headers = dict.fromkeys(library.modules[m] for m in library.modules if m in used)
-    parts = [HEAD, '#pragma once\n\n#include "formula.hpp"\n#include "helpers.hpp"\n\n']
+    parts = [HEAD, '#pragma once\n\n#include "formula.hpp"\n']
+    parts += [f'#include "helpers/{m}.hpp"\n' for m in library.modules if m in used and (HELPERS / f"{m}.hpp").exists()]
+    parts.append("\n")
     parts += [f"#include <{h}>\n" for h in headers]
     parts += ["\nnamespace fieldshaft_python {\n\n", *map(enumeration, enumerations)]
     handed_out = _handed_out(library)

@@ -8,6 +8,7 @@ struct or enumeration, or one of these inside list[...], sourced[...], datum[...
 from __future__ import annotations
 
 import keyword
+import re
 import tomllib
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -93,6 +94,7 @@ class Formula:
     si_gives: str
     method_of: str | None
     is_property: bool
+    is_slow: bool
     header_name: str
 
     @property
@@ -191,7 +193,7 @@ def _parameters(entries: list[list[Any]], where: str) -> tuple[Parameter, ...]:
 def _formula(module: str, table: dict[str, Any], where: str) -> Formula:
     known = {
         "name", "summary", "parameters", "returns", "notes", "source", "call", "example", "gives", "si_example",
-        "si_gives", "method_of", "property", "header_name",
+        "si_gives", "method_of", "property", "slow", "header_name",
     }  # fmt: skip
     if unknown := set(table) - known:
         raise DescriptionError(f"{where}: unknown entries {sorted(unknown)}")
@@ -210,8 +212,27 @@ def _formula(module: str, table: dict[str, Any], where: str) -> Formula:
         si_gives=table.get("si_gives", ""),
         method_of=table.get("method_of"),
         is_property=table.get("property", False),
+        is_slow=table.get("slow", False),
         header_name=table.get("header_name", table["name"]),
     )
+
+
+def _in_order(structs: dict[str, Struct]) -> dict[str, Struct]:
+    """The structs, each after those that its fields and their defaults name."""
+    ordered: dict[str, Struct] = {}
+
+    def visit(struct: Struct) -> None:
+        if struct.name in ordered:
+            return
+        for entry in struct.fields:
+            for name in re.findall(r"\w+", f"{entry.type} {entry.default}"):
+                if name in structs and name != struct.name:
+                    visit(structs[name])
+        ordered[struct.name] = struct
+
+    for struct in structs.values():
+        visit(struct)
+    return ordered
 
 
 def load(folder: Path) -> Library:
@@ -243,6 +264,7 @@ def load(folder: Path) -> Library:
             )
         for table in document.get("formula", []):
             library.formulas.append(_formula(module, table, f"{path.name}: {table.get('name')}"))
+    library.structs = _in_order(library.structs)
     for struct in library.structs.values():
         for entry in struct.fields:
             library.check(entry.type, f"{struct.name}.{entry.name}")

@@ -67,10 +67,16 @@ class Layer:
 
     def default(self, entry: Parameter) -> str:
         value = entry.default
+        if isinstance(value, list):  # number, text and standing of a sourced value
+            number, text, standing = value
+            inner = entry.type.inner[0]
+            if self.library.is_quantity(inner) and not self.si:
+                number = f"{number!r} {self.library.kinds[inner.head]['si']}"
+            return f"Sourced({number!r}, Source({json.dumps(text)}, {standing!r}))"
         if self.si or not self.library.is_quantity(entry.type):
             if isinstance(value, str) and (value.endswith(")") or value == "None"):
                 # A call such as NotchFactors(). Of records with quantities the SI one, which needs no pint.
-                holds = not self.si and self.library.holds_quantities(entry.type)
+                holds = not self.si and value[0].isalpha() and self.library.holds_quantities(entry.type)
                 return f"si.{value}" if holds and value.endswith(")") else value
             return repr(value)
         return repr(f"{value!r} {self.library.kinds[entry.type.head]['si']}")

@@ -30,6 +30,8 @@ class Stubs:
         inner = self.given(kind.inner[0]) if kind.inner else ""
         if kind.head in self.library.enumerations:
             return f"{kind.head} | str"
+        if kind.head in self.library.structs and not self.si and self.library.holds_quantities(kind):
+            return f"{kind.head} | si.{kind.head}"
         return {
             "flag": "bool", "text": "str", "list": f"Iterable[{inner}]", "sourced": "Sourced", "datum": "Sourced | None",
             "optional": f"{inner} | None",

@@ -23,18 +23,6 @@ Series read_series(PyObject* value, Place place, std::size_t axes);
 /// A new array of that shape; `data` points to its numbers.
 Object new_array(const std::vector<Py_ssize_t>& shape, double*& data);
 
-/// Runs without the interpreter's lock.
-class Released {
-public:
-  Released() : state_(PyEval_SaveThread()) {}
-  Released(const Released&) = delete;
-  Released& operator=(const Released&) = delete;
-  ~Released() { PyEval_RestoreThread(state_); }
-
-private:
-  PyThreadState* state_;
-};
-
 /// Broadcasts the numbers among the arguments as NumPy does and loops over them without the interpreter's lock.
 PyObject* call_with_arrays(const Formula& formula, PyObject* const* arguments);
 

@@ -178,6 +178,23 @@ template <class F> struct Erased {
                                       &list_channels, &pack,         sizeof(typename F::Objects)};
 };
 
+/// Runs without the interpreter's lock.
+class Released {
+public:
+  Released() : state_(PyEval_SaveThread()) {}
+  Released(const Released&) = delete;
+  Released& operator=(const Released&) = delete;
+  ~Released() { PyEval_RestoreThread(state_); }
+
+private:
+  PyThreadState* state_;
+};
+
+template <class Code> auto unlocked(Code&& code) {
+  const Released released;
+  return code();
+}
+
 /// The entries of a generated file in the module: elementwise formulas, and functions of whole objects.
 using Single = PyObject* (*)(PyObject* const* arguments);
 void add_formula(PyObject* module, const Formula& formula);

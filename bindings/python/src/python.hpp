@@ -179,7 +179,8 @@ template <class T> T read(PyObject* value, Place place);
 template <class T> Object as_kept(const T& value, PyObject* given) {
   if constexpr (detail::IsList<T>::value) {
     return Object(PySequence_Tuple(given));
-  } else if constexpr (std::is_arithmetic_v<T> || std::is_enum_v<T> || detail::IsQuantity<T>::value) {
+  } else if constexpr (std::is_arithmetic_v<T> || std::is_enum_v<T> || detail::IsQuantity<T>::value ||
+                       detail::IsSourced<T>::value || detail::IsDatum<T>::value) {
     return to_python(value);
   } else {
     return Object(Py_NewRef(given));
@@ -262,6 +263,11 @@ template <class V, std::size_t I = 0> V read_variant(PyObject* value, Place plac
   }
 }
 
+/// One of several classes as their common base.
+template <class B, class V> B as_base(const V& one_of) {
+  return std::visit([](const auto& one) -> B { return one; }, one_of);
+}
+
 template <class T> T read(PyObject* value, Place place) {
   if constexpr (std::is_same_v<T, bool>) {
     return read_flag(value, place);
@@ -276,7 +282,9 @@ template <class T> T read(PyObject* value, Place place) {
   } else if constexpr (std::is_same_v<T, const char*>) {
     return read_literal(value, place);
   } else if constexpr (detail::IsSourced<T>::value) {
-    if (!is_record<SourcedTag>(value)) fail_type(place, value, "a Sourced value");
+    if (!is_record<SourcedTag>(value)) {
+      return T{read<decltype(T::value)>(value, place), {"given by the user", fieldshaft::Standing::given}};
+    }
     Fields fields(value, record_class<SourcedTag>, place.function);
     return T{fields.next<decltype(T::value)>(place.parameter, place.unit),
              fields.next<fieldshaft::Source>("source", "")};
