@@ -45,6 +45,7 @@ const std::vector<Layout>& layouts() {
   static const std::vector<Layout> all = [] {
     std::mt19937 engine(20240131);
     std::vector<Layout> made;
+    made.reserve(200);
     for (int i = 0; i < 200; ++i) made.push_back(random_layout(engine));
     return made;
   }();

@@ -81,7 +81,7 @@ inline double quadratic_top(const Triple& slope, const Curvatures& h, const Trip
 
 /// What an expansion leaves open over a box of the given size; infinite where there is no expansion.
 inline double expansion_rest(const Expansion& e, double size) noexcept {
-  if (!std::isfinite(e.third)) return std::numeric_limits<double>::infinity();
+  if (!is_finite(e.third)) return std::numeric_limits<double>::infinity();
   return e.third * size * size * size / 6.0 + e.loose + e.wobble * size;
 }
 
@@ -90,7 +90,7 @@ inline double expansion_top(const Expansion& e, const Triple& half) noexcept {
   const double by_slope = e.spread + e.wobble * size(half);
   const double by_curvature = quadratic_top(e.jet.slope, e.jet.curvature, half) + expansion_rest(e, size(half));
   const double bound = e.jet.value + (by_curvature < by_slope ? by_curvature : by_slope);
-  return bound == bound ? bound : std::numeric_limits<double>::infinity();
+  return is_finite(bound) ? bound : std::numeric_limits<double>::infinity();
 }
 
 } // namespace detail

@@ -19,7 +19,7 @@ inline Driveline with_adaptor(Driveline driveline, Length length) {
   return driveline;
 }
 
-/// By how much a change raises (above 0) or lowers the extremes, at least: between proved bounds of one and the other.
+/// The envelopes before and after a change.
 struct EnvelopeChange {
   DrivelineEnvelope before;
   DrivelineEnvelope after;

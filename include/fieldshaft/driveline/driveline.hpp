@@ -26,7 +26,7 @@ struct Telescope {
 ///
 /// The joint centres are those of the driveline as coupled and locked. A clutch, coupler or adaptor moves them. A
 /// branch, such as that from a splitter gearbox to a folding wing, is a driveline too: its driving shaft is stated in
-/// the frame of the frame part that carries it, and its pose is that of the wing about its hinge.
+/// the frame of the part that carries it, and its pose is that of the wing about its hinge.
 struct Driveline {
   Length front_joint{};      ///< end of the driving shaft to the front joint centre, along that shaft
   Length rear_joint{};       ///< end of the implement's input shaft to the rear joint centre, along that shaft

@@ -74,7 +74,7 @@ public:
   }
 
 private:
-  /// Half of the wanted gap is left for the search, the other half for rounding and for the way back to the quantity.
+  /// The search gets a little less than the wanted gap: the rest is for rounding on the way back to the quantity.
   static double inner(double gap) noexcept { return 0.98 * gap; }
 
   template <class Objective>
@@ -179,7 +179,7 @@ inline Extreme<double> Enveloper::speed_variation(const DrivelineEnvelope& e) {
                          options_.variation_gap);
 }
 
-/// Zero of the first angle to the left and right of which the driveline differs: to choose one of two mirrored cases.
+/// Which of two mirrored cases this is: the sign of the first datum that tells left from right, 0 if none does.
 inline double leaning(const Driveline& driveline, const Position& pin, const AttitudeRange& range) noexcept {
   double coupled = 0.0;
   for (const AngleCoupling& c : range.couplings) {

@@ -187,7 +187,7 @@ public:
     const AngleExpansion r = expand_end(End::rear, turn, size, inverse_length);
     Expansion e{combined(sign_, f.angle, -sign_, r.angle), 0.0, f.spread + r.spread, 0.0};
     for (const AngleExpansion* angle : {&f, &r}) {
-      if (std::isfinite(angle->third)) {
+      if (is_finite(angle->third)) {
         e.third += angle->third;
       } else {
         e.loose += angle->spread;

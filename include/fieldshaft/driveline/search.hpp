@@ -95,7 +95,7 @@ private:
 
   /// Shrinks a box to the face on which its maximum lies, or drops it if that face lies within the range.
   Reduced reduce(Box& box, const Expansion& e, const Triple& half) {
-    if (!std::isfinite(e.third) || e.loose > 0.0) return Reduced::no;
+    if (!is_finite(e.third) || e.loose > 0.0) return Reduced::no;
     const double rest = 0.5 * e.third * size(half) * size(half) + e.wobble + objective_.slope_rounding();
     const Curvatures& h = e.jet.curvature;
     const Triple cross = {std::abs(h[3]) * half[1] + std::abs(h[4]) * half[2],
@@ -146,7 +146,7 @@ private:
     for (std::size_t i = 0; i < 3; ++i) slack -= coupling.share[i] * at[i];
     for (std::size_t i = 0; i < 3; ++i) {
       const double multiplier = e.jet.slope[i] / coupling.share[i];
-      if (!(multiplier > 0.0) || !std::isfinite(multiplier)) continue;
+      if (!(multiplier > 0.0) || !is_finite(multiplier)) continue;
       Triple slope = e.jet.slope;
       for (std::size_t j = 0; j < 3; ++j) slope[j] -= multiplier * coupling.share[j];
       best = std::min(best, multiplier * slack + quadratic_top(slope, e.jet.curvature, half));

@@ -52,7 +52,7 @@ public:
   double variation(double bound) const noexcept { return variation_from(std::max(0.0, bound)) * (1.0 + 1e-14); }
   /// Of a state's k - 1/k: it is a root of squares of differences, each wrong by the cosines' rounding.
   double variation_rounding(double value) const noexcept {
-    return std::isfinite(value) ? 20.0 * cosine_rounding_ * (1.0 + value) * (1.0 + value) : 0.0;
+    return is_finite(value) ? 20.0 * cosine_rounding_ * (1.0 + value) * (1.0 + value) : 0.0;
   }
 
 private:
