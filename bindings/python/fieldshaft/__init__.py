@@ -4,14 +4,56 @@ The functions of this package take quantities of any pint registry or texts such
 Those of `fieldshaft.si` take and return plain SI numbers and arrays.
 """
 
-from fieldshaft import si
-from fieldshaft._cases import *  # noqa: F403
-from fieldshaft._cases import __all__ as _case_names
-from fieldshaft._formulas import *  # noqa: F403
-from fieldshaft._formulas import __all__ as _formula_names
+import importlib as _importlib
+from typing import Any as _Any
 
-from fieldshaft._quantity_cycles import *  # noqa: F403
-from fieldshaft._quantity_cycles import __all__ as _cycle_names
+from fieldshaft._exported import FORMULAS as _FORMULAS
 
-__all__ = ["si", *_formula_names, *_cycle_names, *_case_names]
 __version__ = "0.1.0"
+
+#: Where the public names live. They are loaded when they are first asked for: `fieldshaft.si` needs none of them.
+_HOMES = {
+    "fieldshaft._cases": (
+        "Assessment",
+        "Case",
+        "CaseError",
+        "CaseProblem",
+        "Finding",
+        "ReportedValue",
+        "Status",
+        "assess",
+        "case_json_schema",
+        "read_case",
+        "read_case_file",
+        "to_json",
+        "to_text",
+    ),
+    "fieldshaft._formulas": _FORMULAS,
+    "fieldshaft._quantity_cycles": (
+        "Cycles",
+        "close_residue",
+        "count_closed_cycles",
+        "count_cycles",
+        "count_repeating_cycles",
+        "history_damage",
+        "miner_damage",
+    ),
+}
+_HOME_OF = {name: home for home, names in _HOMES.items() for name in names}
+
+__all__ = ["si", *_HOME_OF]
+
+
+def __getattr__(name: str) -> _Any:
+    if name == "si":
+        return _importlib.import_module("fieldshaft.si")
+    home = _HOME_OF.get(name)
+    if home is None:
+        raise AttributeError(f"module 'fieldshaft' has no attribute {name!r}")
+    value = getattr(_importlib.import_module(home), name)
+    globals()[name] = value
+    return value
+
+
+def __dir__() -> list[str]:
+    return sorted([*globals(), *__all__])

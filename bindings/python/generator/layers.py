@@ -231,6 +231,12 @@ def quantity_layer(library: Library) -> str:
     return "".join(parts)
 
 
+def exported_names(library: Library) -> str:
+    """The names of the quantity layer, so that the package knows them before it is loaded."""
+    text = exported(library, ["InputError", "Sourced", "Validated"]).replace("__all__", "FORMULAS")
+    return HEAD + '"""The names of the quantity layer."""\n\n' + text
+
+
 def kinds(library: Library) -> str:
     """The table of kinds, as the quantity layer needs it."""
     lines = [HEAD, '"""The kinds of quantity and their units."""\n\nfrom typing import Any\n\nKINDS: dict[str, dict[str, Any]] = {\n']
