@@ -8,7 +8,7 @@ from pathlib import Path
 from descriptions import Enumeration, Formula, Library, Parameter, Struct, Type
 
 #: Small forwards by hand, for the calls of a module.
-HELPERS = Path(__file__).resolve().parent.parent / "src" / "helpers"
+FORWARDS = Path(__file__).resolve().parent.parent / "src" / "forwards"
 
 #: Structs that hold their texts themselves; the others point to them.
 OWN_TEXT = {"fieldshaft::PtoOption"}
@@ -203,7 +203,7 @@ def records(library: Library, name: str) -> str:
     used = {name, *(item.module for item in [*enumerations, *structs])}
     headers = dict.fromkeys(library.modules[m] for m in library.modules if m in used)
     parts = [HEAD, '#pragma once\n\n#include "formula.hpp"\n']
-    parts += [f'#include "helpers/{m}.hpp"\n' for m in library.modules if m in used and (HELPERS / f"{m}.hpp").exists()]
+    parts += [f'#include "forwards/{m}.hpp"\n' for m in library.modules if m in used and (FORWARDS / f"{m}.hpp").exists()]
     parts.append("\n")
     parts += [f"#include <{h}>\n" for h in headers]
     parts += ["\nnamespace fieldshaft_python {\n\n", *map(enumeration, enumerations)]

@@ -94,8 +94,8 @@ class Layer:
                 words += f", default {self.default(p)}"
             lines.append(" " * indent + f"{p.name} : {words}")
             kind = "" if not self.library.is_quantity(p.type) else self.library.kinds[p.type.head]["text"]
-            text = p.doc or kind
-            lines.append(_wrap(_sentence(f"{text} ({kind})" if kind and p.doc and not self.si else text), indent + 4))
+            text = p.doc or p.name.replace("_", " ").strip()
+            lines.append(_wrap(_sentence(f"{text} ({kind})" if kind and not self.si else text), indent + 4))
         return lines
 
     def docstring(self, formula: Formula, indent: int) -> str:
