@@ -1,5 +1,6 @@
 #include "assess/context.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace fieldshaft {
@@ -37,6 +38,8 @@ Finding compare(Check check, Amount value, const LimitBand& band, const char* re
 
 Finding not_known(Check check, const char* reason, std::vector<std::string> missing) {
   Finding finding = make_finding(check, Status::not_known, reason);
+  std::sort(missing.begin(), missing.end());
+  missing.erase(std::unique(missing.begin(), missing.end()), missing.end());
   finding.missing = std::move(missing);
   return finding;
 }

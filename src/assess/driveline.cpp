@@ -27,10 +27,10 @@ LimitBand with_stated(LimitBand practice, Amount stated, const char* name) {
 }
 
 LimitBand angle_band(const JointAngleBand& practice, const Stated<Angle>& stated) {
-  const LimitBand band{amount_of(practice.low.value),
-                       amount_of(practice.high.value),
-                       LimitSense::at_most,
-                       {practice.low.source, practice.high.source, rigid_model}};
+  LimitBand band{amount_of(practice.low.value),
+                 amount_of(practice.high.value),
+                 LimitSense::at_most,
+                 {practice.low.source, practice.high.source, rigid_model}};
   if (!stated) return band;
   return with_stated(band, amount_of(*stated), "joint angle limit as the case states it");
 }
@@ -84,9 +84,15 @@ void check_angle(const Case& value, const DrivelineOverRange& range, Check check
     return;
   }
   Finding finding = worse_joint(check, value, *extremes);
-  if (finding.status != Status::ok)
-    finding.advice = {extremes->driven ? "angle.reduce_driven" : "angle.reduce_at_rest"};
+  const bool mounted = value.tractor.hitch.kind == HitchKind::three_point;
+  const char* driven_advice = mounted ? "angle.reduce_mounted" : "angle.reduce_driven";
+  if (finding.status != Status::ok) finding.advice = {extremes->driven ? driven_advice : "angle.reduce_at_rest"};
   findings.add(std::move(finding));
+}
+
+/// What makes both joints bend equally: on a drawbar the place of the pin, on a linkage its pitch.
+const char* equalising_advice(const Case& value) {
+  return value.tractor.hitch.kind == HitchKind::three_point ? "difference.equalise_mounted" : "difference.equalise";
 }
 
 /// How unevenly the implement's shaft may turn: the guide values for its angular acceleration, of passenger-car
@@ -131,7 +137,10 @@ void check_variation(const Case& value, const DrivelineOverRange& range, Finding
     finding = make_finding(Check::speed_variation, Status::stop, "variation.endless");
     place(finding, worst->state, worst->variation.pose);
   }
-  if (finding.status != Status::ok) finding.advice = {"difference.equalise", "variation.yokes"};
+  if (finding.status != Status::ok) {
+    finding.advice = {equalising_advice(value)};
+    if (*value.driveline.yoke_phase != Angle{}) finding.advice.push_back("variation.yokes");
+  }
   findings.add(std::move(finding));
 }
 
@@ -162,7 +171,7 @@ void check_difference(const Case& value, const DrivelineOverRange& range, Findin
   }
   Finding finding = compare(Check::angle_difference, amount_of(extremes->difference.value), band, "difference.in_work");
   place(finding, MachineState::working, extremes->difference.pose);
-  if (finding.status != Status::ok) finding.advice = {"difference.equalise"};
+  if (finding.status != Status::ok) finding.advice = {equalising_advice(value)};
   findings.add(std::move(finding));
 }
 
@@ -179,7 +188,7 @@ const StateExtremes* extreme_state(const DrivelineOverRange& range, bool longest
 /// Rules in use for the overlap at the longest position; the greatest is ok, below the smallest nobody allows.
 LimitBand overlap_band(const Case& value) {
   const Length third = (1.0 / 3.0) * value.driveline.closed_overlap->value;
-  const LimitBand practice{
+  LimitBand practice{
       amount_of(std::max(third, millimetres(150.0))),
       amount_of(millimetres(110.0)),
       LimitSense::at_least,
@@ -192,7 +201,7 @@ LimitBand overlap_band(const Case& value) {
 }
 
 LimitBand clearance_band(const Case& value) {
-  const LimitBand practice{
+  LimitBand practice{
       amount_of(millimetres(50.0)),
       amount_of(millimetres(25.0)),
       LimitSense::at_least,

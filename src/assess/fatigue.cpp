@@ -71,9 +71,12 @@ const char* class_phrase(LifeClass life) {
 void check_fatigue(const Case& value, const Stub& stub, const MeanLoad& mean, const Stated<Angle>& angle,
                    Findings& findings) {
   std::vector<std::string> missing = mean.missing;
-  for (auto& path : unstated({{angle.has_value(), "range.working"},
-                              {value.implement.torque_swing.has_value(), "implement.torque_swing"},
-                              {stub.steel.ultimate.has_value(), "tractor.pto.stub_steel"}})) {
+  const bool kind_known = value.driveline.front_joint_kind.has_value();
+  for (auto& path :
+       unstated({{kind_known, "driveline.front_joint_kind"},
+                 {angle.has_value() || !kind_known, "range.working"},
+                 {value.implement.torque_swing.has_value(), "implement.torque_swing"},
+                 {stub.steel.ultimate.has_value() || !stub.missing.empty(), "tractor.pto.stub_steel.ultimate"}})) {
     missing.push_back(std::move(path));
   }
   missing.insert(missing.end(), stub.missing.begin(), stub.missing.end());

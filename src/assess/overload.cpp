@@ -32,12 +32,9 @@ void add_stub(const Stub& stub, Chain& chain) {
   chain.parts.push_back({"part.teeth", newton_metres(1.0) * (shear / per_newton_metre), 1.0});
 }
 
-void add_rest(const Case& value, const Stated<Torque>& tube_yield, Chain& chain) {
-  if (tube_yield) {
-    chain.parts.push_back({"part.tube", *tube_yield, 1.0});
-  } else {
-    chain.missing.emplace_back("driveline.tube");
-  }
+void add_rest(const Case& value, const TubeYield& tube, Chain& chain) {
+  chain.missing.insert(chain.missing.end(), tube.missing.begin(), tube.missing.end());
+  if (tube.torque) chain.parts.push_back({"part.tube", *tube.torque, 1.0});
   if (value.driveline.joint_rating) {
     chain.parts.push_back({"part.joints", *value.driveline.joint_rating, 1.0});
   } else {
@@ -138,11 +135,11 @@ void check_start_up(const Case& value, const Chain& chain, Findings& findings) {
 
 } // namespace
 
-void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, const Stated<Torque>& tube_yield,
+void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, const TubeYield& tube,
                     Findings& findings) {
   Chain chain;
   add_stub(stub, chain);
-  add_rest(value, tube_yield, chain);
+  add_rest(value, tube, chain);
   check_start_up(value, chain, findings);
   std::vector<std::string> missing = mean.missing;
   missing.insert(missing.end(), chain.missing.begin(), chain.missing.end());

@@ -9,8 +9,13 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 
-/// `tube_yield` is the torque at which the telescoping member yields, if it is known.
-void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, const Stated<Torque>& tube_yield,
+/// Torque at which the telescoping member yields, or the entries without which it is not known.
+struct TubeYield {
+  Stated<Torque> torque;
+  std::vector<std::string> missing;
+};
+
+void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, const TubeYield& tube,
                     Findings& findings);
 
 } // namespace assessing

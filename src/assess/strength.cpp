@@ -90,9 +90,9 @@ void check_tube(const Case& value, const TubeOfCase& tube, const PeakLoad& peak,
 }
 
 /// Torque at which the member yields by the strictest school.
-Stated<Torque> yield_of(const TubeOfCase& tube) {
-  if (!tube.section || !tube.steel.yield) return std::nullopt;
-  return yield_torque(*tube.section, shear_yield(*tube.steel.yield, ShearRatio::maximum_shear));
+TubeYield yield_of(const TubeOfCase& tube) {
+  if (!tube.section || !tube.missing.empty()) return {std::nullopt, tube.missing};
+  return {yield_torque(*tube.section, shear_yield(*tube.steel.yield, ShearRatio::maximum_shear)), {}};
 }
 
 void check_joint_rating(const Case& value, const PeakLoad& peak, Findings& findings) {
@@ -116,8 +116,6 @@ void check_joint_rating(const Case& value, const PeakLoad& peak, Findings& findi
 bool stub_known(Check check, const Stub& stub, std::vector<std::string> missing, Findings& findings) {
   missing.insert(missing.end(), stub.missing.begin(), stub.missing.end());
   if (stub.spline && missing.empty()) return true;
-  std::sort(missing.begin(), missing.end());
-  missing.erase(std::unique(missing.begin(), missing.end()), missing.end());
   findings.add(not_known(check, stub.unknown_geometry ? "stub.unknown_geometry" : "stub.strength_unstated", missing));
   return false;
 }
@@ -195,8 +193,9 @@ double wear_factor(const Case& value, const MeanLoad& mean) {
 void check_flanks(const Case& value, const Stub& stub, const MeanLoad& mean, Findings& findings) {
   std::vector<std::string> missing = mean.missing;
   const FlankLimit limit = flank_limit(value, stub.steel);
-  for (auto& path : unstated({{value.driveline.seat.has_value(), "driveline.seat"},
-                              {limit.allowed.has_value(), "tractor.pto.stub_steel.hardness"}})) {
+  for (auto& path :
+       unstated({{value.driveline.seat.has_value(), "driveline.seat"},
+                 {limit.allowed.has_value() || !stub.missing.empty(), "tractor.pto.stub_steel.hardness"}})) {
     missing.push_back(std::move(path));
   }
   if (!stub_known(Check::flank_pressure, stub, missing, findings)) return;

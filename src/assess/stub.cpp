@@ -15,8 +15,11 @@ Stub resolve_stub(const Case& value) {
   const ResolvedInterface interface = resolve(value.tractor.pto.stub);
   stub.missing = unstated(
       {{interface.stated, "tractor.pto.stub"}, {value.driveline.hub_length.has_value(), "driveline.hub_length"}});
-  if (interface.type == nullptr || !value.driveline.hub_length) return stub;
+  if (interface.type == nullptr) return stub;
   const PtoType& type = *interface.type;
+  stub.steel = resolve_steel(value.tractor.pto.stub_steel, type.nominal_diameter, "tractor.pto.stub_steel");
+  stub.missing.insert(stub.missing.end(), stub.steel.missing.begin(), stub.steel.missing.end());
+  if (!value.driveline.hub_length) return stub;
   const bool sizes_known =
       type.useful_spline_length.known() && type.groove_diameter.known() && type.groove_radius.known();
   stub.unknown_geometry = !sizes_known;
@@ -24,7 +27,7 @@ Stub resolve_stub(const Case& value) {
   const Length width =
       groove_width(type.nominal_diameter, type.groove_diameter.value().smallest, type.groove_radius.value().largest);
   if (*value.driveline.hub_length <= width) { // the hub would touch nothing but the groove
-    stub.missing = {"driveline.hub_length"};
+    stub.missing.emplace_back("driveline.hub_length");
     return stub;
   }
   const auto spline =
@@ -36,8 +39,6 @@ Stub resolve_stub(const Case& value) {
   const Length groove = type.groove_diameter.value().smallest;
   stub.groove_governs = groove < stub.spline->root_diameter();
   stub.smallest = std::min(groove, stub.spline->root_diameter());
-  stub.steel = resolve_steel(value.tractor.pto.stub_steel, type.nominal_diameter, "tractor.pto.stub_steel");
-  stub.missing.insert(stub.missing.end(), stub.steel.missing.begin(), stub.steel.missing.end());
   return stub;
 }
 

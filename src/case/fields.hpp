@@ -40,7 +40,7 @@ enum class Need { optional, required };
 
 template <class V> void fields(V& v, SteelChoice& steel) {
   v.text("name", steel.name, "steel of the catalogue, such as 1045 or 4140");
-  v.text("condition", steel.condition, "its condition in the catalogue, such as cold-drawn");
+  v.text("condition", steel.condition, "its condition in the catalogue, such as cold drawn");
   v.field("yield", steel.yield, steel_strength,
           "tensile yield strength, where it is known from a certificate or drawing");
   v.field("ultimate", steel.ultimate, steel_strength, "tensile strength, from the same paper");

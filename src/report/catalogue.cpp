@@ -85,9 +85,7 @@ constexpr std::array phrases = {
     Phrase{"power.reserve",
            "In gear \"{gear}\" the PTO can give {available_low} to {available_high}; the implement needs "
            "{value}, and {reserve} % of the power should be left over in the heaviest work."},
-    Phrase{"power.reserve.lacking",
-           "Take a smaller working width or forward speed, the gear with the higher engine speed, "
-           "or a stronger tractor."},
+    Phrase{"power.reserve.lacking", "Take a smaller working width or forward speed, or a stronger tractor."},
     Phrase{"power.permitted.unstated",
            "The implement's highest permitted input power is not stated (its manual gives it)."},
     Phrase{"power.permitted", "The implement may take {limit}; the tractor can give up to {value}."},
@@ -225,8 +223,12 @@ constexpr std::array phrases = {
            "Over all positions of this state, with the shaft at rest: {end} fares worse against its limit."},
     Phrase{"angle.reduce_driven",
            "Bend the joints no further than {limit} while the shaft turns: disengage the PTO before "
-           "tighter turns or higher lifts, move the pin towards the middle between the joints, or use "
-           "a wide-angle joint where its manual allows it."},
+           "tighter turns, bring both joint centres equally far from the pin, or use a wide-angle joint where its "
+           "manual allows it."},
+    Phrase{"angle.reduce_mounted",
+           "Bend the joints no further than {limit} while the shaft turns: disengage the PTO before higher "
+           "lifts, limit the lift, and set the top link so that the input shaft runs parallel to the "
+           "stub in work."},
     Phrase{"angle.reduce_at_rest",
            "Limit turn or lift so that no joint passes {limit} even at rest: it locks and breaks."},
     Phrase{"joint.front", "the joint at the tractor"},
@@ -248,8 +250,12 @@ constexpr std::array phrases = {
            "Greatest difference of the two joint angles in work. Unequal angles make the implement run "
            "unevenly, twice in every turn, and shake the line."},
     Phrase{"difference.equalise",
-           "Bring the pin midway between the two joint centres (drawbar position, hitch extension, place "
-           "of the input connection), so that both joints bend by half of the turn."},
+           "Bring both joint centres equally far from the pin (hitch extension, place of the input "
+           "connection; the drawbar keeps the position that belongs to its PTO type), so that each joint takes half of "
+           "the turn."},
+    Phrase{"difference.equalise_mounted",
+           "Set the top link so that the input shaft runs parallel to the stub in work: then both joints "
+           "bend equally."},
     Phrase{"telescope.unstated",
            "Closed length, overlap, hitch or the positions of all three states are not all stated."},
     Phrase{"telescope.overlap", "The joint centres are at most {length} apart."},

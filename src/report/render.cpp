@@ -123,6 +123,9 @@ std::string headline(const Assessment& assessment) {
   switch (assessment.verdict()) {
   case Status::stop:
     return "STOP: " + count_of(assessment.count(Status::stop), "objection", "objections") + in_checks +
+           (assessment.count(Status::not_known) > 0
+                ? ", " + std::to_string(assessment.count(Status::not_known)) + " not known"
+                : std::string()) +
            ". Do not run this combination as it is.";
   case Status::not_known:
     return "NOT KNOWN: " + count_of(assessment.count(Status::not_known), "check", "checks") + " of " +

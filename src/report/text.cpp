@@ -46,7 +46,9 @@ void append_finding(std::string& out, const Finding& finding, UnitStyle style) {
   const std::string where = condition(finding, style);
   if (!figures.empty()) append_wrapped(out, "    ", figures + (where.empty() ? "" : ", " + where));
   append_wrapped(out, "    ", sentence(finding.reason, finding, style));
-  for (const std::string& path : finding.missing) append_wrapped(out, "    ", "state in the case: " + path);
+  std::string missing;
+  for (const std::string& path : finding.missing) missing += (missing.empty() ? "" : ", ") + path;
+  if (!missing.empty()) append_wrapped(out, "    ", "state in the case: " + missing);
   const std::string rests_on = basis(finding);
   if (!rests_on.empty()) append_wrapped(out, "    ", "rests on: " + rests_on);
 }

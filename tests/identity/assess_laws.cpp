@@ -94,6 +94,35 @@ TEST_CASE("leaving out an entry never makes a finding better, and never turns on
   CHECK(compared > 5000);
 }
 
+TEST_CASE("an entry that a finding names as missing is not stated") {
+  // Lists and whole objects are named where one of their entries is missing, so only plain entries can be judged.
+  std::size_t judged = 0;
+  for (const Json& document : example_documents()) {
+    std::vector<std::string> leaves;
+    collect_leaves(document, "", leaves);
+    for (const std::string& leaf : leaves) {
+      Json lacking = document;
+      erase(lacking, leaf);
+      const CaseReading reading = try_read_case(lacking.dump());
+      if (!reading.result) continue;
+      for (const Finding& finding : assess(*reading.result).findings) {
+        for (std::string path : finding.missing) {
+          std::replace(path.begin(), path.end(), '.', '/');
+          if (path.find('[') != std::string::npos) continue;
+          const Json::json_pointer at("/" + path);
+          if (!lacking.contains(at) || lacking[at].is_structured()) continue;
+          ++judged;
+          CAPTURE(leaf);
+          CAPTURE(path);
+          CAPTURE(std::string(check_id(finding.check)));
+          CHECK_MESSAGE(path == "tractor/pto/selected", "named as missing although it is stated");
+        }
+      }
+    }
+  }
+  CHECK(judged < 200);
+}
+
 TEST_CASE("more power need never improves a finding of power or strength") {
   for (Json document : example_documents()) {
     if (!document["implement"].contains("power_need")) continue;

@@ -133,7 +133,7 @@ inline const char* example_of(Kind kind) noexcept {
   case Kind::time: return "\"500 h\" or \"3 s\"";
   case Kind::moment_of_inertia: return "\"4 kg·m²\"";
   case Kind::mass_rate: return "\"20 t/h\"";
-  case Kind::number: return "a plain number such as 1.5";
+  case Kind::number: return "1.5";
   default: return "a number and its unit";
   }
 }
