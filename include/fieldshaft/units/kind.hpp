@@ -8,7 +8,7 @@ inline namespace v0 {
 
 enum class Kind {
   number,
-  share, ///< a number that is written as a percentage
+  share,
   angle,
   angular_speed,
   angular_acceleration,
