@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import subprocess
 import sys
+import threading
+import time
 from concurrent.futures import ProcessPoolExecutor
 from multiprocessing import get_context
 from pathlib import Path
@@ -106,6 +108,32 @@ def test_magnitudes_that_are_refused() -> None:
         fieldshaft.shaft_torque(masked, "540 rpm")
     with pytest.raises(TypeError, match="shaft_torque: power holds objects"):
         fieldshaft.shaft_torque(pint.Quantity(np.array([1.0, None], dtype=object), "kW"), "540 rpm")
+
+
+@pytest.mark.parametrize("slow", ["array", "search"])
+def test_other_threads_go_on(slow: str) -> None:
+    """While one thread is in a long call another one runs Python: the interpreter's lock is released."""
+    angles = np.linspace(0.0, 0.7, 3_000_000)
+    shaft = si.Driveline(0.06, 0.06, si.Position(-0.7, 0.0, 0.25))
+    half = si.AngleRange(-0.6, 0.6)
+    turns = si.AttitudeRange(half, half, half)
+    options = si.EnvelopeOptions(1e-7, 1e-7, 1e-7, 20000)
+    pin = si.Position(-0.4, 0.05, -0.25)
+
+    def call() -> None:
+        if slow == "array":
+            si.joint_speed_ratio(angles, 0.5)
+        else:
+            si.driveline_envelope(shaft, pin, turns, options)
+
+    worker = threading.Thread(target=call)
+    turns_of_loop = 0
+    worker.start()
+    while worker.is_alive():
+        turns_of_loop += 1
+        time.sleep(0.0005)
+    # With the lock held the loop could turn but once or twice, before and after the call.
+    assert turns_of_loop > 10
 
 
 def _tip_speed(radius: float) -> float:
