@@ -117,7 +117,7 @@ def test_other_threads_go_on(slow: str) -> None:
     shaft = si.Driveline(0.06, 0.06, si.Position(-0.7, 0.0, 0.25))
     half = si.AngleRange(-0.6, 0.6)
     turns = si.AttitudeRange(half, half, half)
-    options = si.EnvelopeOptions(1e-7, 1e-7, 1e-7, 20000)
+    options = si.EnvelopeOptions(1e-12, 1e-12, 1e-12, 200000)
     pin = si.Position(-0.4, 0.05, -0.25)
 
     def call() -> None:
@@ -133,7 +133,7 @@ def test_other_threads_go_on(slow: str) -> None:
         turns_of_loop += 1
         time.sleep(0.0005)
     # With the lock held the loop could turn but once or twice, before and after the call.
-    assert turns_of_loop > 10
+    assert turns_of_loop > 5
 
 
 def _tip_speed(radius: float) -> float:
