@@ -79,8 +79,8 @@ constexpr std::array phrases = {
            "Fit and test an overload device at the implement end, set within its window: nothing "
            "else keeps the tractor's power off the stub when the implement blocks."},
     Phrase{"power.through.test",
-           "Keep the overload device set within its window and test that it still slips: nothing else "
-           "keeps the tractor's power off the stub when the implement blocks."},
+           "Test that the overload device still lets go where it is set to, before each season and after long "
+           "rest: nothing else keeps the tractor's power off the stub when the implement blocks."},
     Phrase{"power.reserve.unstated", "Tractor power, its basis, engine speeds and power need are not all stated."},
     Phrase{"power.reserve",
            "In gear \"{gear}\" the PTO can give {available_low} to {available_high}; the implement needs "
