@@ -82,7 +82,9 @@ TEST_CASE("leaving out an entry never makes a finding better, and never turns on
       if (!reading.result) continue; // the entry is required, or others refer to it
       CAPTURE(leaf);
       const auto after = statuses(assess(*reading.result));
-      for (const auto& [check, status] : after) {
+      for (const auto& entry : after) {
+        const Check check = entry.first; // copies: a structured binding cannot be captured in C++17
+        const Status status = entry.second;
         const auto known = before.find(check);
         const Status was = known == before.end() ? Status::ok : known->second;
         CAPTURE(std::string(check_id(check)));
@@ -130,7 +132,9 @@ TEST_CASE("more power need never improves a finding of power or strength") {
     for (const char* need : {"10 kW", "30 kW", "50 kW", "80 kW", "120 kW", "200 kW", "400 kW"}) {
       document["implement"]["power_need"] = need;
       const auto after = statuses(assessed(document));
-      for (const auto& [check, status] : before) {
+      for (const auto& entry : before) {
+        const Check check = entry.first; // copies: a structured binding cannot be captured in C++17
+        const Status status = entry.second;
         if (after.count(check) == 0) continue;
         CAPTURE(std::string(check_id(check)));
         CAPTURE(std::string(need));
@@ -147,7 +151,9 @@ TEST_CASE("units of the input never change a finding") {
     // Written in SI units and read back: other units, the same case but for the last digits.
     const auto once = statuses(assess(metric));
     const auto twice = statuses(assess(read_case(write_case(metric))));
-    for (const auto& [check, status] : once) {
+    for (const auto& entry : once) {
+      const Check check = entry.first; // copies: a structured binding cannot be captured in C++17
+      const Status status = entry.second;
       CAPTURE(std::string(check_id(check)));
       CAPTURE(document.value("title", ""));
       CHECK(static_cast<int>(twice.at(check)) == static_cast<int>(status));
@@ -171,7 +177,9 @@ TEST_CASE("a wider range never improves a finding of the driveline") {
       const std::string text = std::to_string(yaw) + " deg";
       document["range"]["turning"]["yaw"] = {"-" + text, text};
       const auto after = statuses(assessed(document));
-      for (const auto& [check, status] : before) {
+      for (const auto& entry : before) {
+        const Check check = entry.first; // copies: a structured binding cannot be captured in C++17
+        const Status status = entry.second;
         if (after.count(check) == 0) continue;
         CAPTURE(std::string(check_id(check)));
         CAPTURE(yaw);
