@@ -1,5 +1,5 @@
 #pragma once
-// Every text for people, by stable id. Translations replace this one file.
+// Every text for people, by stable id. Translations replace the files of `words`.
 
 #include <fieldshaft/assess/finding.hpp>
 

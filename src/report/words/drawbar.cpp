@@ -1,0 +1,35 @@
+// Words for the drawbar.
+
+#include "report/words/words.hpp"
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace report_texts {
+namespace {
+
+constexpr Phrase phrases[] = {
+    Phrase{"drawbar.unstated",
+           "Kind of hitch, distance from shaft end to pin and type of the stub are not all stated."},
+    Phrase{"drawbar.no_distance", "No drawbar distance is known for {stub}; the tractor's manual states it."},
+    Phrase{"drawbar.met", "The pin stands in {position} for {stub}."},
+    Phrase{"drawbar.measure_again",
+           "The pin may stand in {position} for {stub}, but the measurement is too loose to prove it."},
+    Phrase{"drawbar.between", "The pin stands between the known positions for {stub}; nearest is {position}."},
+    Phrase{"drawbar.too_short", "The pin is nearer to the shaft end than any position for work with {stub}: the front "
+                                "joint bends more in turns, and the driveline bottoms earlier."},
+    Phrase{"drawbar.too_long", "The pin is farther from the shaft end than any known position for {stub}."},
+    Phrase{"drawbar.move_pin", "Set the drawbar so that the pin stands {limit} behind the shaft end ({position}); then "
+                               "check driveline length and clearance again, by hand and engine off."},
+    Phrase{"drawbar.position.short", "the short position"},
+    Phrase{"drawbar.position.regular", "the regular position"},
+    Phrase{"drawbar.position.extended", "the extended position"},
+    Phrase{"drawbar.position.us", "the position usual in the United States"},
+};
+
+} // namespace
+
+Phrases drawbar_words() noexcept { return {std::begin(phrases), std::end(phrases)}; }
+
+} // namespace report_texts
+} // namespace v0
+} // namespace fieldshaft

@@ -1,0 +1,74 @@
+// Words for joint angles and telescope.
+
+#include "report/words/words.hpp"
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace report_texts {
+namespace {
+
+constexpr Phrase phrases[] = {
+    Phrase{"angle.unstated", "Hitch, joints, input connection or the positions in this state are not all stated."},
+    Phrase{"angle.impossible", "A position as stated cannot be: {why}."},
+    Phrase{"angle.driven",
+           "Over all positions of this state, with the shaft turning: {end} fares worse against its limit."},
+    Phrase{"angle.at_rest",
+           "Over all positions of this state, with the shaft at rest: {end} fares worse against its limit."},
+    Phrase{"angle.reduce_driven",
+           "Bend the joints no further than {limit} while the shaft turns: disengage the PTO before "
+           "tighter turns, bring both joint centres equally far from the pin, or use a wide-angle joint where its "
+           "manual allows it."},
+    Phrase{"angle.reduce_mounted",
+           "Bend the joints no further than {limit} while the shaft turns: disengage the PTO before higher "
+           "lifts, limit the lift, and set the top link so that the input shaft runs parallel to the "
+           "stub in work."},
+    Phrase{"angle.reduce_at_rest",
+           "Limit turn or lift so that no joint passes {limit} even at rest: it locks and breaks."},
+    Phrase{"joint.front", "the joint at the tractor"},
+    Phrase{"joint.rear", "the joint at the implement"},
+    Phrase{"variation.unstated",
+           "Hitch, kinds of the joints, phase of the yokes, engaged gear or the positions are not all stated."},
+    Phrase{"variation.driven",
+           "The implement's shaft turns unevenly by {value} of the PTO speed ({speed}) at the worst position "
+           "in which it is driven, both joints in their true planes together. The limits are guide "
+           "values for its angular acceleration, from passenger cars."},
+    Phrase{"variation.endless",
+           "How unevenly the implement's shaft turns has no bound: a joint reaches a right angle, or the yokes "
+           "stand out of line."},
+    Phrase{"variation.yokes",
+           "See that both yokes of the intermediate shaft stand in line; a splined tube put together one "
+           "position wrong makes it worse."},
+    Phrase{"difference.unstated", "Hitch, joints, input connection or the working positions are not all stated."},
+    Phrase{"difference.in_work",
+           "Greatest difference of the two joint angles in work. Unequal angles make the implement run "
+           "unevenly, twice in every turn, and shake the line."},
+    Phrase{"difference.equalise",
+           "Bring both joint centres equally far from the pin (hitch extension, place of the input "
+           "connection; the drawbar keeps the position that belongs to its PTO type), so that each joint takes half of "
+           "the turn."},
+    Phrase{"difference.equalise_mounted",
+           "Set the top link so that the input shaft runs parallel to the stub in work: then both joints "
+           "bend equally."},
+    Phrase{"telescope.unstated",
+           "Closed length, overlap, hitch or the positions of all three states are not all stated."},
+    Phrase{"telescope.overlap", "The joint centres are at most {length} apart."},
+    Phrase{"telescope.apart",
+           "The joint centres are up to {length} apart: the members come apart and the loose halves swing."},
+    Phrase{"telescope.longer",
+           "Fit a driveline with longer members, or limit the position that pulls it out this far."},
+    Phrase{"telescope.clearance", "The joint centres are at least {length} apart."},
+    Phrase{"telescope.bottoms",
+           "The joint centres come as near as {length}: the members bottom and push on gearbox and PTO "
+           "bearings."},
+    Phrase{"telescope.shorter",
+           "Cut both members and both guard tubes by the same amount, by the driveline's manual, if the "
+           "overlap at the longest position allows it; else limit the position that pushes it together."},
+};
+
+} // namespace
+
+Phrases driveline_words() noexcept { return {std::begin(phrases), std::end(phrases)}; }
+
+} // namespace report_texts
+} // namespace v0
+} // namespace fieldshaft

@@ -1,0 +1,47 @@
+// Words for power.
+
+#include "report/words/words.hpp"
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace report_texts {
+namespace {
+
+constexpr Phrase phrases[] = {
+    Phrase{"power.interface.unstated", "Type of the stub, PTO speed and power need are not all stated."},
+    Phrase{"power.interface.no_edition", "No edition is known to recommend a power for {stub} at {speed}."},
+    Phrase{"power.interface", "{stub} at {speed}: the standards' recommended maximum is {lowest} in the strictest and "
+                              "{highest} in the widest edition; the implement needs {value} (mean torque {torque})."},
+    Phrase{"power.interface.faster",
+           "At 1000 r/min the same power asks {torque_at_1000} instead of {torque} of the stub: "
+           "use an implement and a tractor for 1000 r/min, or a smaller implement."},
+    Phrase{"power.interface.smaller", "Use a larger PTO type at the same power, or an implement that needs less."},
+    Phrase{"power.through.unstated", "Tractor power and its basis, type of the stub and PTO speed are not all stated."},
+    Phrase{"power.through", "The tractor can put up to {value} into a stub for which the widest edition recommends "
+                            "{limit}. What it really puts in is set by the implement and its overload device."},
+    Phrase{"power.through.device",
+           "Fit and test an overload device at the implement end, set within its window: nothing "
+           "else keeps the tractor's power off the stub when the implement blocks."},
+    Phrase{"power.through.test",
+           "Test that the overload device still lets go where it is set to, before each season and after long "
+           "rest: nothing else keeps the tractor's power off the stub when the implement blocks."},
+    Phrase{"power.reserve.unstated", "Tractor power, its basis, engine speeds and power need are not all stated."},
+    Phrase{"power.reserve",
+           "In gear \"{gear}\" the PTO can give {available_low} to {available_high}; the implement needs "
+           "{value}, and {reserve} % of the power should be left over in the heaviest work."},
+    Phrase{"power.reserve.lacking", "Take a smaller working width or forward speed, or a stronger tractor."},
+    Phrase{"power.permitted.unstated",
+           "The implement's highest permitted input power is not stated (its manual gives it)."},
+    Phrase{"power.permitted", "The implement may take {limit}; the tractor can give up to {value}."},
+    Phrase{"power.permitted.advice",
+           "Ask the implement's maker which overload device lets it run on this tractor, or use "
+           "a smaller tractor."},
+};
+
+} // namespace
+
+Phrases power_words() noexcept { return {std::begin(phrases), std::end(phrases)}; }
+
+} // namespace report_texts
+} // namespace v0
+} // namespace fieldshaft

@@ -1,0 +1,48 @@
+// The headings of the checks.
+
+#include "report/catalogue.hpp"
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace report_texts {
+
+std::string_view title_of(Check check) noexcept {
+  switch (check) {
+  case Check::pto_speed: return "PTO speed against implement speed";
+  case Check::stub_and_lever: return "Stub against speed lever";
+  case Check::spline_fit: return "Spline of stub and yoke";
+  case Check::adaptor: return "Adaptor between stub and driveline";
+  case Check::interface_power: return "Implement power against the recommendation for the PTO type";
+  case Check::tractor_power_through_interface: return "Tractor power against the recommendation for the PTO type";
+  case Check::power_reserve: return "Tractor power against need";
+  case Check::permitted_power: return "Tractor power against the implement's permitted input";
+  case Check::root_torsion: return "Stub: torsion at the smallest section";
+  case Check::root_torsion_at_angle: return "Stub: torsion with the bending that the joint angle adds";
+  case Check::tooth_shear: return "Stub: shear of the spline teeth";
+  case Check::flank_pressure: return "Stub: pressure on the spline flanks";
+  case Check::tube_torsion: return "Driveline: torsion of the telescoping member";
+  case Check::joint_rating: return "Driveline: torque against the joints' rating";
+  case Check::overload_window: return "Overload device: setting between work and damage";
+  case Check::start_up: return "Start: torque that can arrive when the PTO is engaged";
+  case Check::fatigue_life: return "Stub: life under joint bending and changing torque";
+  case Check::drawbar_distance: return "Drawbar: shaft end to hitch pin";
+  case Check::working_angle: return "Joint angle in work";
+  case Check::turning_angle: return "Joint angle while turning";
+  case Check::transport_angle: return "Joint angle in transport";
+  case Check::angle_difference: return "Difference of the two joint angles";
+  case Check::speed_variation: return "Uneven running of the implement's shaft";
+  case Check::overlap: return "Telescope: overlap at the longest";
+  case Check::clearance: return "Telescope: clearance at the shortest";
+  case Check::tip_speed: return "Rotor: blade tip speed";
+  case Check::overspeed_at_high_idle: return "PTO speed with the engine at high idle";
+  case Check::overspeed_in_other_gears: return "PTO speed in the other gears";
+  case Check::master_shield: return "Guard: master shield of the tractor";
+  case Check::driveline_guard: return "Guard: driveline";
+  case Check::input_guard: return "Guard: implement's input connection";
+  }
+  return "";
+}
+
+} // namespace report_texts
+} // namespace v0
+} // namespace fieldshaft
