@@ -142,6 +142,15 @@ template <class V> void fields(V& v, Adaptor& adaptor) {
   v.field("length", adaptor.length, above_zero, "by how much it moves the front joint rearwards");
 }
 
+template <class V> void fields(V& v, HandCheck& check) {
+  v.field("length", check.length, above_zero,
+          "joint centre to joint centre as measured, engine off: \"705 mm ± 5 mm\"");
+  v.field("yaw", check.yaw, full_turn, "turn of the implement then; negative: the tractor turned left");
+  v.field("pitch", check.pitch, quarter_turn, "trailed: pitch then; positive in a hollow");
+  v.field("roll", check.roll, quarter_turn, "roll then; positive: the implement's left side up");
+  v.field("lift", check.lift, any_size, "mounted: lower hitch points above the front pivots of the lower links then");
+}
+
 template <class V> void fields(V& v, DrivelineCase& driveline) {
   v.object("tractor_yoke", driveline.tractor_yoke, "spline of the yoke at the tractor's end");
   v.choice("seat", driveline.seat, "how that yoke sits on the stub: with clearance (usual), or clamped");
@@ -156,6 +165,11 @@ template <class V> void fields(V& v, DrivelineCase& driveline) {
           "end of the input shaft to the rear joint's centre, as coupled");
   v.field("closed_length", driveline.closed_length, above_zero, "joint centre to joint centre, fully closed");
   v.field("closed_overlap", driveline.closed_overlap, above_zero, "overlap of the telescoping members, fully closed");
+  v.list("hand_checks", driveline.hand_checks, "lengths measured by hand at two poses or more, to check the model");
+  v.field("guard_closed_length", driveline.guard_closed_length, above_zero,
+          "joint centre to joint centre with the guard tubes pushed together until they bottom");
+  v.field("guard_closed_overlap", driveline.guard_closed_overlap, above_zero, "overlap of the guard tubes then");
+  v.field("guard_diameter", driveline.guard_diameter, above_zero, "outer diameter of the driveline's guard");
   v.object("tube", driveline.tube, "the weaker telescoping member");
   v.object("tube_steel", driveline.tube_steel, "its steel");
   v.choice("guard", driveline.guard, "guard over the driveline");
@@ -197,6 +211,34 @@ template <class V> void fields(V& v, Limits& limits) {
   v.field("pto_speed", limits.pto_speed, above_zero, "highest PTO speed by the implement's manual");
   v.field("wanted_life", limits.wanted_life, above_zero, "hours of work that the driveline shall last");
   v.field("flank_pressure", limits.flank_pressure, above_zero, "allowable pressure on the spline flanks");
+  v.field("fouling_clearance", limits.fouling_clearance, above_zero,
+          "room to leave between the driveline's guard and what may foul it");
+}
+
+template <class V> void fields(V& v, Place& place) {
+  v.field("behind", place.behind, any_size, "rearwards (ahead: negative)");
+  v.field("left", place.left, any_size, "to the left (right: negative)");
+  v.field("above", place.above, any_size, "upwards (below: negative)");
+}
+
+template <class V> void fields(V& v, Bar& bar) {
+  v.text("name", bar.name, Need::required, "what it is, such as tongue");
+  v.object("from", bar.from, "one end of its centre line");
+  v.object("to", bar.to, "the other end");
+  v.field("diameter", bar.diameter, above_zero, "diameter of a cylinder that holds it");
+}
+
+template <class V> void fields(V& v, TyreCase& tyre) {
+  v.text("name", tyre.name, Need::required, "which tyre, such as rear left");
+  v.object("centre", tyre.centre, "middle of the tyre, from the end of the stub");
+  v.field("diameter", tyre.diameter, above_zero, "outer diameter");
+  v.field("width", tyre.width, above_zero, "width of the tyre");
+}
+
+template <class V> void fields(V& v, FoulingParts& parts) {
+  v.list("tractor", parts.tractor, "bars on the tractor, such as the drawbar; from the end of the stub");
+  v.list("implement", parts.implement, "bars on the implement, such as the tongue; from the pin");
+  v.list("tyres", parts.tyres, "tyres of the tractor beside the driveline and the tongue");
 }
 
 template <class V> void fields(V& v, Case& value) {
@@ -207,6 +249,7 @@ template <class V> void fields(V& v, Case& value) {
   v.required_object("driveline", value.driveline, "the shaft between the two");
   v.fitted("overload", value.overload, "overload device, or \"none\"");
   v.object("range", value.range, "positions that the implement takes");
+  v.object("fouling", value.fouling, "what the driveline or the tongue may foul");
   v.object("limits", value.limits, "limits that replace the defaults");
 }
 

@@ -147,6 +147,15 @@ struct Adaptor {
   Stated<Length> length;
 };
 
+/// A length of the driveline measured by hand at one pose, engine off: joint centre to joint centre.
+struct HandCheck {
+  Stated<MeasuredLength> length;
+  Stated<Measured<Angle>> yaw;
+  Stated<Measured<Angle>> pitch; ///< trailed
+  Stated<Measured<Angle>> roll;
+  Stated<MeasuredLength> lift; ///< mounted
+};
+
 struct DrivelineCase {
   Interface tractor_yoke;
   Stated<YokeSeat> seat;
@@ -159,6 +168,10 @@ struct DrivelineCase {
   Stated<MeasuredLength> rear_joint;  ///< shaft end of the input connection to the rear joint centre, forwards
   Stated<MeasuredLength> closed_length;
   Stated<MeasuredLength> closed_overlap; ///< overlap of the telescoping members when closed
+  std::vector<HandCheck> hand_checks;
+  Stated<MeasuredLength> guard_closed_length;  ///< joint centre to joint centre with the guard tubes pushed together
+  Stated<MeasuredLength> guard_closed_overlap; ///< overlap of the guard tubes then
+  Stated<Length> guard_diameter;               ///< outside of the driveline's guard
   TubeProfile tube;
   SteelChoice tube_steel;
   Stated<GuardState> guard;
@@ -206,6 +219,36 @@ struct Limits {
   Stated<AngularSpeed> pto_speed; ///< ceiling of the implement by its manual
   Stated<Time> wanted_life;
   Stated<Stress> flank_pressure;
+  Stated<Length> fouling_clearance; ///< room to leave between the driveline's guard and what may foul it
+};
+
+/// A place measured from the end of the stub (on the tractor) or from the pin (on the implement).
+struct Place {
+  Stated<MeasuredLength> behind;
+  Stated<MeasuredLength> left;
+  Stated<MeasuredLength> above;
+};
+
+/// A straight bar, tube or link that may foul: drawbar, tongue, lower link.
+struct Bar {
+  std::string name;
+  Place from;
+  Place to;
+  Stated<Length> diameter; ///< of a cylinder that holds it
+};
+
+struct TyreCase {
+  std::string name;
+  Place centre;
+  Stated<Length> diameter;
+  Stated<Length> width;
+};
+
+/// What the driveline may foul. A list without a part says nothing of such parts.
+struct FoulingParts {
+  std::vector<Bar> tractor;    ///< drawbar, lower links
+  std::vector<Bar> implement;  ///< tongue
+  std::vector<TyreCase> tyres; ///< of the tractor
 };
 
 struct Case {
@@ -216,6 +259,7 @@ struct Case {
   DrivelineCase driveline;
   Stated<Fitted<OverloadDevice>> overload;
   WorkingRange range;
+  FoulingParts fouling;
   Limits limits;
 };
 
