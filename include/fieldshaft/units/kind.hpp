@@ -38,6 +38,9 @@ enum class Kind {
   heat_capacity,
   diametral_pitch,
   second_moment_of_area,
+  torsional_damping,
+  mass_per_length,
+  bending_stiffness,
 };
 
 /// An article and a name for messages: "a power", "an angle".
@@ -74,6 +77,9 @@ constexpr const char* kind_name(Kind kind) noexcept {
   case Kind::heat_capacity: return "a specific heat capacity";
   case Kind::diametral_pitch: return "a diametral pitch";
   case Kind::second_moment_of_area: return "a second moment of area";
+  case Kind::torsional_damping: return "a torsional damping";
+  case Kind::mass_per_length: return "a mass per length";
+  case Kind::bending_stiffness: return "a bending stiffness";
   }
   return "a quantity";
 }
@@ -109,6 +115,9 @@ template <> inline constexpr Kind kind_of<TemperatureDifference> = Kind::tempera
 template <> inline constexpr Kind kind_of<HeatCapacity> = Kind::heat_capacity;
 template <> inline constexpr Kind kind_of<DiametralPitch> = Kind::diametral_pitch;
 template <> inline constexpr Kind kind_of<SecondMomentOfArea> = Kind::second_moment_of_area;
+template <> inline constexpr Kind kind_of<TorsionalDamping> = Kind::torsional_damping;
+template <> inline constexpr Kind kind_of<MassPerLength> = Kind::mass_per_length;
+template <> inline constexpr Kind kind_of<BendingStiffness> = Kind::bending_stiffness;
 
 /// A quantity whose kind is known at run time: a number in SI units with its kind.
 struct Amount {

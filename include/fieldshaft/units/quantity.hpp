@@ -47,6 +47,9 @@ using EnergyPerMass = detail::Quotient<Energy, Mass>;
 using VolumePerEnergy = detail::Quotient<Volume, Energy>;
 using ForcePerLength = detail::Quotient<Force, Length>;
 using TorsionalStiffness = detail::Quotient<Torque, Angle>;
+using TorsionalDamping = detail::Quotient<Torque, AngularSpeed>;
+using MassPerLength = detail::Quotient<Mass, Length>;
+using BendingStiffness = detail::Product<Stress, SecondMomentOfArea>;
 using HeatCapacity = detail::Quotient<EnergyPerMass, TemperatureDifference>;
 
 } // namespace v0

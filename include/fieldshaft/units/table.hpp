@@ -132,6 +132,10 @@ inline constexpr auto unit_spellings = std::array{
     spell("lbf/in", unit::pound_force_per_inch),
     spell("K", unit::kelvin),
     spell("J/(kg.K)", unit::joule_per_kilogram_kelvin),
+    spell("N.m.s/rad", unit::newton_metre_second_per_radian),
+    spell("kg/m", unit::kilogram_per_metre),
+    spell("lb/ft", unit::pound_per_foot),
+    spell("N.m^2", unit::newton_square_metre),
     spell("1/m", unit::per_metre),
     spell("1/in", unit::per_inch),
     spell("m^4", unit::metre_to_the_fourth),
@@ -208,6 +212,9 @@ constexpr PrintUnit print_unit(Kind kind, UnitStyle style, double si) noexcept {
   case Kind::diametral_pitch: return print_as(unit::per_inch, 2);
   case Kind::second_moment_of_area:
     return us ? print_as(unit::inch_to_the_fourth, 4) : print_as(unit::millimetre_to_the_fourth, 0);
+  case Kind::torsional_damping: return print_as(unit::newton_metre_second_per_radian, 2);
+  case Kind::mass_per_length: return us ? print_as(unit::pound_per_foot, 2) : print_as(unit::kilogram_per_metre, 2);
+  case Kind::bending_stiffness: return print_as(unit::newton_square_metre, 0);
   }
   return {"", 1.0, 3};
 }

@@ -109,6 +109,10 @@ inline constexpr Unit<SecondMomentOfArea> metre_to_the_fourth{"m⁴", 1.0};
 inline constexpr Unit<SecondMomentOfArea> millimetre_to_the_fourth{"mm⁴", 1e-12};
 inline constexpr Unit<SecondMomentOfArea> centimetre_to_the_fourth{"cm⁴", 1e-8};
 inline constexpr Unit<SecondMomentOfArea> inch_to_the_fourth{"in⁴", inch_m* inch_m* inch_m* inch_m};
+inline constexpr Unit<TorsionalDamping> newton_metre_second_per_radian{"N·m·s/rad", 1.0};
+inline constexpr Unit<MassPerLength> kilogram_per_metre{"kg/m", 1.0};
+inline constexpr Unit<MassPerLength> pound_per_foot{"lb/ft", pound_kg / foot_m};
+inline constexpr Unit<BendingStiffness> newton_square_metre{"N·m²", 1.0};
 inline constexpr Unit<DiametralPitch> per_metre{"1/m", 1.0};
 inline constexpr Unit<DiametralPitch> per_inch{"1/in", 1.0 / inch_m};
 } // namespace unit
@@ -151,6 +155,11 @@ constexpr Torque pound_inches(double n) noexcept { return of(n, unit::pound_inch
 constexpr TorsionalStiffness newton_metres_per_radian(double n) noexcept {
   return of(n, unit::newton_metre_per_radian);
 }
+constexpr TorsionalDamping newton_metre_seconds_per_radian(double n) noexcept {
+  return of(n, unit::newton_metre_second_per_radian);
+}
+constexpr MassPerLength kilograms_per_metre(double n) noexcept { return of(n, unit::kilogram_per_metre); }
+constexpr BendingStiffness newton_square_metres(double n) noexcept { return of(n, unit::newton_square_metre); }
 constexpr Energy joules(double n) noexcept { return of(n, unit::joule); }
 constexpr Power watts(double n) noexcept { return of(n, unit::watt); }
 constexpr Power kilowatts(double n) noexcept { return of(n, unit::kilowatt); }
