@@ -47,7 +47,7 @@ double seconds_of_plain_call(const Layout& s) {
     Angle worst{};
     const auto start = std::chrono::steady_clock::now();
     for (int i = 0; i < points_a_side; ++i) {
-      for (const Angle roll : s.grid.roll) {
+      for (const Angle& roll : s.grid.roll) {
         const Attitude at{s.grid.yaw[static_cast<std::size_t>(i)], s.grid.pitch[100], roll};
         worst = std::max(worst, driveline_at(s.driveline, {s.pin, at}).front_angle);
       }
