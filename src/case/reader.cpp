@@ -106,6 +106,39 @@ std::optional<MeasuredAmount> Reader::amount_of(const Json& value, const std::st
   return amount;
 }
 
+void Reader::price(const char* key, Stated<Money>& target, PricePer per, const char*) {
+  const Json* value = find(key);
+  if (value == nullptr) return;
+  const std::string wanted = "a price with its currency such as " + example_of(per);
+  if (!value->is_string()) {
+    problem(key, shown(*value), wanted + (value->is_number() ? " (a bare number has no currency)" : ""));
+    return;
+  }
+  const ParsedPrice parsed = parse_price(value->get_ref<const std::string&>(), per);
+  if (parsed.price) {
+    target = *parsed.price;
+  } else {
+    problem(key, shown(*value), wanted + " (" + parsed.problem + ")");
+  }
+}
+
+void Reader::names(const char* key, std::vector<std::string>& target, const char* meaning) {
+  const Json* value = find(key);
+  if (value == nullptr) return;
+  if (!value->is_array()) {
+    problem(key, shown(*value), std::string("a list of texts: ") + meaning);
+    return;
+  }
+  for (std::size_t i = 0; i < value->size(); ++i) {
+    const Json& entry = (*value)[i];
+    if (entry.is_string() && !entry.get_ref<const std::string&>().empty()) {
+      target.push_back(entry.get<std::string>());
+    } else {
+      problem(std::string(key) + "[" + std::to_string(i) + "]", shown(entry), std::string("a text: ") + meaning);
+    }
+  }
+}
+
 void Reader::refuse_unknown_keys() {
   for (const auto& entry : object_.items()) {
     const std::string& key = entry.key();

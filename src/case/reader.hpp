@@ -4,6 +4,7 @@
 #include "case/choices.hpp"
 #include "case/document.hpp"
 #include "case/fields.hpp"
+#include "case/price.hpp"
 
 #include <algorithm>
 #include <string>
@@ -95,6 +96,8 @@ public:
       read_object((*value)[i], std::string(key) + "[" + std::to_string(i) + "]", target.emplace_back());
     }
   }
+  void price(const char* key, Stated<Money>& target, PricePer per, const char* meaning);
+  void names(const char* key, std::vector<std::string>& target, const char* meaning);
 
   /// Every key that no entry asked for is misspelt or misplaced.
   void refuse_unknown_keys();
