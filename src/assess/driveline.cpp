@@ -2,6 +2,7 @@
 
 #include "assess/checks.hpp"
 #include "assess/geometry.hpp"
+#include "assess/limits.hpp"
 
 #include <fieldshaft/joint.hpp>
 
@@ -12,52 +13,15 @@ inline namespace v0 {
 namespace assessing {
 namespace {
 
-constexpr Source rigid_model{"geometry of a rigid machine on the stated measurements", Standing::exact};
-
-/// A limit that the case states replaces the practice where it is stricter. Where it is laxer than every school, what
-/// lies between the loosest school and it is a caution: the owner may know the manual, the practice does not agree.
-LimitBand with_stated(LimitBand practice, Amount stated, const char* name) {
-  const bool upper = practice.sense == LimitSense::at_most;
-  const auto stricter = [upper](double a, double b) { return upper ? std::min(a, b) : std::max(a, b); };
-  practice.basis.insert(practice.basis.begin(), {name, Standing::given});
-  const bool within_strictest = stricter(stated.si, practice.strictest.si) == stated.si;
-  practice.strictest.si = within_strictest ? stated.si : stricter(stated.si, practice.loosest.si);
-  practice.loosest.si = stated.si;
-  return practice;
-}
-
-LimitBand angle_band(const JointAngleBand& practice, const Stated<Angle>& stated) {
-  LimitBand band{amount_of(practice.low.value),
-                 amount_of(practice.high.value),
-                 LimitSense::at_most,
-                 {practice.low.source, practice.high.source, rigid_model}};
-  if (!stated) return band;
-  return with_stated(band, amount_of(*stated), "joint angle limit as the case states it");
-}
-
-/// Plain joints at rest: many yokes touch long before a right angle.
-constexpr JointAngleBand plain_at_rest{
-    {degrees(60.0), {"yokes of plain joints may touch from about 60°", Standing::from_memory}},
-    {degrees(90.0), {"plain joints at rest: 90° at most", Standing::common_practice}}};
-
 void place(Finding& finding, MachineState state, const PoseAt& pose) {
   finding.state = state;
   finding.pose = pose;
 }
 
-/// The angle that a state allows a joint of a kind: driven states by the practice for a turning shaft.
-LimitBand allowed_angle(const Case& value, const StateExtremes& extremes, JointKind kind) {
-  const bool wide = kind == JointKind::wide_angle;
-  const JointAnglePractice& practice = wide ? wide_angle_joint_practice : plain_joint_practice;
-  if (!extremes.driven) return angle_band(wide ? practice.at_rest : plain_at_rest, value.limits.transport_angle);
-  if (extremes.state == MachineState::working) return angle_band(practice.working, value.limits.working_angle);
-  return angle_band(practice.turning, value.limits.turning_angle);
-}
-
 /// The joint that fares worse against the limit of its own kind.
 Finding worse_joint(Check check, const Case& value, const StateExtremes& extremes) {
   const auto judge = [&](const WorstCase<Angle>& angle, JointKind kind, const char* end) {
-    Finding finding = compare(check, amount_of(angle.value), allowed_angle(value, extremes, kind),
+    Finding finding = compare(check, amount_of(angle.value), angle_band(value, extremes.state, extremes.driven, kind),
                               extremes.driven ? "angle.driven" : "angle.at_rest");
     place(finding, extremes.state, angle.pose);
     finding.facts = {fact("end", PhraseId{end})};
@@ -185,32 +149,6 @@ const StateExtremes* extreme_state(const DrivelineOverRange& range, bool longest
                  : &*std::min_element(range.states.begin(), range.states.end(), shorter);
 }
 
-/// Rules in use for the overlap at the longest position; the greatest is ok, below the smallest nobody allows.
-LimitBand overlap_band(const Case& value) {
-  const Length third = (1.0 / 3.0) * value.driveline.closed_overlap->value;
-  LimitBand practice{
-      amount_of(std::max(third, millimetres(150.0))),
-      amount_of(millimetres(110.0)),
-      LimitSense::at_least,
-      {{"one third of the tube, and 150 mm (6 in): the greatest of the rules in use", Standing::common_practice},
-       {"5-1/2 in (140 mm) in the housing, University of Missouri wording", Standing::quoted},
-       {"110 mm: the smallest of the rules in use", Standing::common_practice},
-       rigid_model}};
-  if (!value.limits.minimum_overlap) return practice;
-  return with_stated(practice, amount_of(*value.limits.minimum_overlap), "overlap as the case states it");
-}
-
-LimitBand clearance_band(const Case& value) {
-  LimitBand practice{
-      amount_of(millimetres(50.0)),
-      amount_of(millimetres(25.0)),
-      LimitSense::at_least,
-      {{"50 mm (2 in) and 25 mm (1 in) before the members touch: both in use", Standing::common_practice},
-       rigid_model}};
-  if (!value.limits.minimum_clearance) return practice;
-  return with_stated(practice, amount_of(*value.limits.minimum_clearance), "clearance as the case states it");
-}
-
 /// The telescope is judged over all states: leaving one out could hide the worst position.
 std::vector<std::string> telescope_missing(const Case& value, const DrivelineOverRange& range) {
   std::vector<std::string> missing = range.missing;
@@ -235,7 +173,7 @@ void check_telescope(const Case& value, const DrivelineOverRange& range, Finding
   const MeasuredLength overlap = *value.driveline.closed_overlap;
   // Each measurement at the end of its tolerance that makes the answer worse.
   const Length left = overlap.value - overlap.tolerance - (longest->longest.value - (closed.value - closed.tolerance));
-  Finding finding = compare(Check::overlap, amount_of(left), overlap_band(value),
+  Finding finding = compare(Check::overlap, amount_of(left), overlap_band(value, overlap.value),
                             left < Length{} ? "telescope.apart" : "telescope.overlap");
   place(finding, longest->state, longest->longest.pose);
   finding.facts = {fact("length", longest->longest.value)};

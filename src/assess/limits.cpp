@@ -1,0 +1,73 @@
+#include "assess/limits.hpp"
+
+#include <fieldshaft/joint.hpp>
+
+#include <algorithm>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+namespace {
+
+LimitBand angle_band(const JointAngleBand& practice, const Stated<Angle>& stated) {
+  LimitBand band{amount_of(practice.low.value),
+                 amount_of(practice.high.value),
+                 LimitSense::at_most,
+                 {practice.low.source, practice.high.source, rigid_model}};
+  if (!stated) return band;
+  return with_stated(band, amount_of(*stated), "joint angle limit as the case states it");
+}
+
+/// Plain joints at rest: many yokes touch long before a right angle.
+constexpr JointAngleBand plain_at_rest{
+    {degrees(60.0), {"yokes of plain joints may touch from about 60°", Standing::from_memory}},
+    {degrees(90.0), {"plain joints at rest: 90° at most", Standing::common_practice}}};
+
+} // namespace
+
+LimitBand with_stated(LimitBand practice, Amount stated, const char* name) {
+  const bool upper = practice.sense == LimitSense::at_most;
+  const auto stricter = [upper](double a, double b) { return upper ? std::min(a, b) : std::max(a, b); };
+  practice.basis.insert(practice.basis.begin(), {name, Standing::given});
+  const bool within_strictest = stricter(stated.si, practice.strictest.si) == stated.si;
+  practice.strictest.si = within_strictest ? stated.si : stricter(stated.si, practice.loosest.si);
+  practice.loosest.si = stated.si;
+  return practice;
+}
+
+LimitBand angle_band(const Case& value, MachineState state, bool driven, JointKind kind) {
+  const bool wide = kind == JointKind::wide_angle;
+  const JointAnglePractice& practice = wide ? wide_angle_joint_practice : plain_joint_practice;
+  if (!driven) return angle_band(wide ? practice.at_rest : plain_at_rest, value.limits.transport_angle);
+  if (state == MachineState::working) return angle_band(practice.working, value.limits.working_angle);
+  return angle_band(practice.turning, value.limits.turning_angle);
+}
+
+LimitBand overlap_band(const Case& value, Length closed_overlap) {
+  const Length third = (1.0 / 3.0) * closed_overlap;
+  LimitBand practice{
+      amount_of(std::max(third, millimetres(150.0))),
+      amount_of(millimetres(110.0)),
+      LimitSense::at_least,
+      {{"one third of the tube, and 150 mm (6 in): the greatest of the rules in use", Standing::common_practice},
+       {"5-1/2 in (140 mm) in the housing, University of Missouri wording", Standing::quoted},
+       {"110 mm: the smallest of the rules in use", Standing::common_practice},
+       rigid_model}};
+  if (!value.limits.minimum_overlap) return practice;
+  return with_stated(practice, amount_of(*value.limits.minimum_overlap), "overlap as the case states it");
+}
+
+LimitBand clearance_band(const Case& value) {
+  LimitBand practice{
+      amount_of(millimetres(50.0)),
+      amount_of(millimetres(25.0)),
+      LimitSense::at_least,
+      {{"50 mm (2 in) and 25 mm (1 in) before the members touch: both in use", Standing::common_practice},
+       rigid_model}};
+  if (!value.limits.minimum_clearance) return practice;
+  return with_stated(practice, amount_of(*value.limits.minimum_clearance), "clearance as the case states it");
+}
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft

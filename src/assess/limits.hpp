@@ -1,0 +1,27 @@
+#pragma once
+// The limits of joint angles and telescope: what schools allow, and what the case states instead.
+
+#include "assess/context.hpp"
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+
+constexpr Source rigid_model{"geometry of a rigid machine on the stated measurements", Standing::exact};
+
+/// A limit that the case states replaces the practice where it is stricter. Where it is laxer than every school, what
+/// lies between the loosest school and it is a caution: the owner may know the manual, the practice does not agree.
+LimitBand with_stated(LimitBand practice, Amount stated, const char* name);
+
+/// The angle that a state allows a joint of a kind: driven states by the practice for a turning shaft.
+LimitBand angle_band(const Case& value, MachineState state, bool driven, JointKind kind);
+
+/// Rules in use for the overlap at the longest position; the greatest is ok, below the smallest nobody allows.
+LimitBand overlap_band(const Case& value, Length closed_overlap);
+
+/// Rules in use for the room that is left at the shortest position.
+LimitBand clearance_band(const Case& value);
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft
