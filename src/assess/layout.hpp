@@ -1,0 +1,58 @@
+#pragma once
+// What a case says of the places of stub, hitch, input connection and joints, and of the positions in each state, as
+// the geometry takes it.
+//
+// Everything here but the lists of missing entries wants the entries to be stated: ask `layout_missing` and
+// `positions_missing` first.
+
+#include "assess/context.hpp"
+
+#include <fieldshaft/driveline.hpp>
+#include <fieldshaft/hitch.hpp>
+#include <fieldshaft/hitch/linkage.hpp>
+
+#include <array>
+#include <string>
+#include <vector>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+
+/// The states of a machine that have positions of their own, in the order of the report.
+constexpr std::array<MachineState, 3> states_with_positions{MachineState::working, MachineState::turning,
+                                                            MachineState::transport};
+
+/// The positions of a state as the case has them; empty where it says nothing.
+const Stated<StateRange>& range_of(const Case& value, MachineState state);
+
+/// The path of those positions in the case document: "range.working".
+std::string range_path(MachineState state);
+
+/// Entries without which no position of the driveline can be found.
+std::vector<std::string> layout_missing(const Case& value);
+
+/// Entries without which the positions of one state are not known.
+std::vector<std::string> positions_missing(const Case& value, MachineState state);
+
+bool is_trailed(const Case& value);
+
+Driveline driveline_of(const Case& value);
+
+/// Place of the pin of a drawbar.
+Position pin_of(const Case& value);
+
+/// Tolerances of a trailed driveline: its own, those of the input connection and of the pin.
+DrivelineTolerance trailed_tolerance(const Case& value);
+
+ThreePointLinkage linkage_of(const Case& value);
+
+/// Tolerances of a mounted driveline, those of the linkage taken as tolerances of the lower hitch points' place.
+DrivelineTolerance mounted_tolerance(const Case& value);
+
+/// The attitudes of a trailed implement in a state.
+AttitudeRange attitudes_of(const Case& value, MachineState state);
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft
