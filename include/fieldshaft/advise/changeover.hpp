@@ -1,0 +1,50 @@
+#pragma once
+// How a tractor is changed from one PTO stub or speed to another: what can go wrong, and the steps in their order.
+
+#include <fieldshaft/assess/finding.hpp>
+#include <fieldshaft/case/case.hpp>
+#include <fieldshaft/pto.hpp>
+
+#include <vector>
+
+namespace fieldshaft {
+inline namespace v0 {
+
+/// What is out and how fast it turns: number of the stub's type, and the speed of the gear.
+struct PtoSetup {
+  int type = 1;
+  AngularSpeed speed{};
+};
+
+/// Something that can go wrong, in words by its id.
+struct ChangeoverHazard {
+  StubHazard hazard;
+  const char* id;
+  Source source;
+};
+
+/// One step, in words by its id, with the numbers that it needs.
+struct ChangeoverStep {
+  const char* id;
+  std::vector<Fact> facts;
+};
+
+struct Changeover {
+  StubArrangement arrangement = StubArrangement::fixed;
+  PtoSetup from;
+  PtoSetup to;
+  bool possible = true; ///< whether this arrangement can make the change at all
+  std::vector<ChangeoverHazard> hazards;
+  std::vector<ChangeoverStep> steps; ///< in their order
+};
+
+/// The steps of a safe changeover, and what can go wrong in it.
+///
+/// It begins with the engine stopped, the key out and everything at rest, sets the drawbar to a position of the new
+/// type, checks length, overlap and shields, and ends with the shaft turned by hand. The operator's manuals come before
+/// it. Where the arrangement cannot make the change (a fixed stub, another stub on a tractor that has only a lever),
+/// `possible` is false and the steps say so. An unknown type number is an InputError.
+Changeover changeover(StubArrangement arrangement, const PtoSetup& from, const PtoSetup& to);
+
+} // namespace v0
+} // namespace fieldshaft
