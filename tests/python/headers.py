@@ -41,6 +41,15 @@ class Struct:
 
 
 @dataclass
+class Constant:
+    module: str
+    header: str
+    space: str
+    type: str
+    name: str
+
+
+@dataclass
 class Enumeration:
     module: str
     header: str
@@ -130,6 +139,21 @@ def read(module: str) -> tuple[list[Function], list[Struct], list[Enumeration]]:
                     returns = match["returns"].strip().removeprefix("const ").rstrip("& ")
                     functions.append(Function(module, name, returns, match["name"], arguments, comment))
     return functions, structs, enumerations
+
+
+def constants(module: str) -> list[Constant]:
+    """The public constants of a module; `space` is a namespace of their own, such as steel."""
+    found = []
+    for header in sorted((INCLUDE / module).glob("*.hpp")):
+        space = ""
+        for line in _without_private(header.read_text()).split("\n"):
+            if opened := re.match(r"namespace (\w+) \{", line):
+                space = opened[1] if opened[1] != "fieldshaft" else ""
+            elif line.startswith("} // namespace"):
+                space = ""
+            elif match := re.match(r"inline constexpr (.+?) \*?(\w+)(?:\[\d*\])?(?: =|\{|$)", line):
+                found.append(Constant(module, header.name, space, match[1], match[2]))
+    return found
 
 
 def modules() -> list[str]:

@@ -32,6 +32,46 @@ OTHER_FORM = {
     "history_damage": "by hand: whole arrays",
 }
 
+#: Constants of C++ that Python offers in another form, by how their names begin or end.
+OTHER_CONSTANTS = {
+    "_schema_version": "the schema entry of the document",
+    "_count": "len(...) of the enumeration",
+    "outside_": "comes with the result of the formula",
+    "pi": "math.pi",
+}
+
+#: How a described type writes what a header declares.
+CONSTANT_TYPES = {"double": "number", "int": "count", "std::array": "list"}
+
+
+def _is_elsewhere(constant: headers.Constant) -> bool:
+    """Units belong to pint and to the texts."""
+    name = constant.name
+    ends = any(name == key or name.startswith(key) and key.endswith("_") or name.endswith(key) and key.startswith("_") for key in OTHER_CONSTANTS)
+    return ends or constant.space == "unit"
+
+
+@pytest.mark.parametrize("module", headers.modules())
+def test_every_constant_is_described(module: str) -> None:
+    described = {constant.cpp: str(constant.type) for constant in LIBRARY.constants}
+    for constant in headers.constants(module):
+        if _is_elsewhere(constant):
+            continue
+        name = "::".join(part for part in ("fieldshaft", constant.space, constant.name) if part)
+        assert name in described, f"{constant.header}: {name} is not described"
+        head = described[name].partition("[")[0].partition("@")[0]
+        declared = constant.type.partition("<")[0]
+        assert head.replace("_", "") == CONSTANT_TYPES.get(declared, declared).lower() or head == declared, name
+
+
+def test_described_constants_are_in_use() -> None:
+    declared = {c.name for module in headers.modules() for c in headers.constants(module)}
+    assert {c.cpp.rpartition("::")[2] for c in LIBRARY.constants} <= declared
+    assert all(any(key in name for name in declared) for key in OTHER_CONSTANTS)
+    assert len(LIBRARY.constants) == len({c.name for c in LIBRARY.constants}) > 100
+    assert all(c.summary for c in LIBRARY.constants)
+
+
 MODULES = [module for module in LIBRARY.modules if module != "core"]
 
 

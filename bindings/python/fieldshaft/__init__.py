@@ -41,12 +41,15 @@ _HOMES = {
 }
 _HOME_OF = {name: home for home, names in _HOMES.items() for name in names}
 
-__all__ = ["si", *_HOME_OF]
+__all__ = ["constants", "si", *_HOME_OF]
 
 
 def __getattr__(name: str) -> _Any:
     if name == "si":
         return _importlib.import_module("fieldshaft.si")
+    if name == "constants":
+        globals()[name] = _importlib.import_module("fieldshaft._constants").Constants()
+        return globals()[name]
     home = _HOME_OF.get(name)
     if home is None:
         raise AttributeError(f"module 'fieldshaft' has no attribute {name!r}")

@@ -21,6 +21,7 @@ from fieldshaft._cases import (
     to_json as to_json,
     to_text as to_text,
 )
+from fieldshaft._constants import Constants
 from fieldshaft._errors import InputError as InputError
 from fieldshaft._quantities import QuantityRecord
 from fieldshaft._quantity_cycles import (
@@ -41,6 +42,7 @@ from fieldshaft.si import (
     DrawbarPosition as DrawbarPosition,
     DriveShock as DriveShock,
     DrivelineUse as DrivelineUse,
+    EconomyMeasurement as EconomyMeasurement,
     EnduranceFactors as EnduranceFactors,
     FeedBasis as FeedBasis,
     FourBarBranch as FourBarBranch,
@@ -58,14 +60,18 @@ from fieldshaft.si import (
     OlderValueClass as OlderValueClass,
     OverspeedRatios as OverspeedRatios,
     OwnershipCost as OwnershipCost,
+    PeakRatio as PeakRatio,
     PlacementGoal as PlacementGoal,
     PlacementParameter as PlacementParameter,
+    PowerShare as PowerShare,
+    Rotation as Rotation,
     RotorMachine as RotorMachine,
     SettingBasis as SettingBasis,
     SettingPractice as SettingPractice,
     ShearRatio as ShearRatio,
     SmallCycles as SmallCycles,
     Source as Source,
+    SpeedShare as SpeedShare,
     SplineCutting as SplineCutting,
     SplineFactors as SplineFactors,
     SplineFit as SplineFit,
@@ -109,6 +115,7 @@ __all__ = [
     "ClutchContact",
     "ClutchEngagement",
     "CoarsePitch",
+    "CuttingSpeed",
     "Cycles",
     "DamageMethod",
     "DeviceSetting",
@@ -118,6 +125,7 @@ __all__ = [
     "DrawbarDistance",
     "DrawbarHitch",
     "DrawbarPosition",
+    "DrawbarPowerClass",
     "DriveShock",
     "Driveline",
     "DrivelineEnvelope",
@@ -127,6 +135,7 @@ __all__ = [
     "DrivelineUse",
     "Duty",
     "DutyLife",
+    "EconomyMeasurement",
     "EconomySaving",
     "EnduranceConditions",
     "EnduranceFactors",
@@ -154,6 +163,8 @@ __all__ = [
     "InvoluteGeometry",
     "InvoluteProfile",
     "InvoluteSpline",
+    "JointAngleBand",
+    "JointAnglePractice",
     "JointCouples",
     "JointDuty",
     "JointInRow",
@@ -174,6 +185,9 @@ __all__ = [
     "Machine",
     "Material",
     "MeanStressRule",
+    "MeasuredEnergyPerMass",
+    "MeasuredPower",
+    "MeasuredPowerPerWidth",
     "MeasuredSpline",
     "Measurement",
     "Money",
@@ -187,8 +201,10 @@ __all__ = [
     "OpenSection",
     "Overload",
     "OverrunCoast",
+    "OverspeedGuard",
     "OverspeedRatios",
     "OwnershipCost",
+    "PeakRatio",
     "Placement",
     "PlacementGoal",
     "PlacementParameter",
@@ -196,6 +212,7 @@ __all__ = [
     "Pose",
     "Position",
     "PowerPoint",
+    "PowerShare",
     "ProfileSection",
     "PtoIdentification",
     "PtoMatch",
@@ -204,6 +221,7 @@ __all__ = [
     "PtoOutput",
     "PtoPower",
     "PtoPowerRange",
+    "PtoSpeedTolerance",
     "PtoType",
     "RecommendedPower",
     "RecommendedPowers",
@@ -211,6 +229,7 @@ __all__ = [
     "RepairClass",
     "ReportedValue",
     "Rod",
+    "Rotation",
     "RotorMachine",
     "RulePowers",
     "SaggingWeight",
@@ -229,6 +248,7 @@ __all__ = [
     "SolidSection",
     "Source",
     "Sourced",
+    "SpeedShare",
     "SplineAllowables",
     "SplineCapacity",
     "SplineCutting",
@@ -268,6 +288,7 @@ __all__ = [
     "ThreadSystem",
     "ThreePointLinkage",
     "TipSpeedLine",
+    "TipSpeedRange",
     "TolerantEnvelope",
     "TorqueBand",
     "TorqueCycle",
@@ -285,6 +306,7 @@ __all__ = [
     "TurnLimits",
     "Tyre",
     "UnevenProfileSection",
+    "UseAngleLimits",
     "Validated",
     "ValueClass",
     "Wall",
@@ -319,6 +341,7 @@ __all__ = [
     "clutch_temperature_rise",
     "coarse_pitch",
     "coarse_pitches",
+    "constants",
     "contains",
     "corner_concentration",
     "count_closed_cycles",
@@ -629,6 +652,7 @@ __all__ = [
 ]
 
 __version__: str
+constants: Constants
 
 _QuantityLike = Quantity[Any] | str | Sequence[Quantity[Any] | str]
 _Number = Quantity[Any] | str | ArrayLike
@@ -956,6 +980,18 @@ class TurnLimitAtPitch(QuantityRecord):
     limits: TurnLimits
     def __init__(self, pitch: _QuantityLike, limits: TurnLimits | si.TurnLimits) -> None: ...
 
+class JointAngleBand(QuantityRecord):
+    low: Sourced
+    high: Sourced
+    def __init__(self, low: Sourced, high: Sourced) -> None: ...
+
+class UseAngleLimits(QuantityRecord):
+    working: JointAngleBand
+    turning_driven: JointAngleBand
+    lifted_driven: JointAngleBand
+    not_turning: JointAngleBand
+    def __init__(self, working: JointAngleBand | si.JointAngleBand, turning_driven: JointAngleBand | si.JointAngleBand, lifted_driven: JointAngleBand | si.JointAngleBand, not_turning: JointAngleBand | si.JointAngleBand) -> None: ...
+
 class EnduranceConditions(QuantityRecord):
     finish: SurfaceFinish
     diameter: Quantity[Any]
@@ -1121,6 +1157,12 @@ class JointInRow(QuantityRecord):
     angle: Quantity[Any]
     phase: Quantity[Any]
     def __init__(self, angle: _QuantityLike, phase: _QuantityLike = ...) -> None: ...
+
+class JointAnglePractice(QuantityRecord):
+    working: JointAngleBand
+    turning: JointAngleBand
+    at_rest: JointAngleBand
+    def __init__(self, working: JointAngleBand | si.JointAngleBand, turning: JointAngleBand | si.JointAngleBand, at_rest: JointAngleBand | si.JointAngleBand) -> None: ...
 
 class BoltGrade(QuantityRecord):
     standard: str
@@ -1313,6 +1355,27 @@ class FeedLimit(QuantityRecord):
     optimistic: Quantity[Any]
     def __init__(self, safe: _QuantityLike, mean: _QuantityLike, optimistic: _QuantityLike) -> None: ...
 
+class MeasuredPowerPerWidth(QuantityRecord):
+    machine: str
+    low: Quantity[Any]
+    high: Quantity[Any]
+    source: Source
+    def __init__(self, machine: str, low: _QuantityLike, high: _QuantityLike, source: Source) -> None: ...
+
+class MeasuredEnergyPerMass(QuantityRecord):
+    machine: str
+    low: Quantity[Any]
+    high: Quantity[Any]
+    source: Source
+    def __init__(self, machine: str, low: _QuantityLike, high: _QuantityLike, source: Source) -> None: ...
+
+class MeasuredPower(QuantityRecord):
+    machine: str
+    low: Quantity[Any]
+    high: Quantity[Any]
+    source: Source
+    def __init__(self, machine: str, low: _QuantityLike, high: _QuantityLike, source: Source) -> None: ...
+
 class DrawbarDistance(QuantityRecord):
     position: DrawbarPosition
     distance: Sourced
@@ -1398,6 +1461,25 @@ class RecommendedPowers(QuantityRecord):
     editions: tuple[RecommendedPower, ...]
     def __init__(self, known: bool, lowest: Sourced | None, highest: Sourced | None, editions: Iterable[RecommendedPower | si.RecommendedPower]) -> None: ...
 
+class DrawbarPowerClass(QuantityRecord):
+    number: int
+    low: Quantity[Any]
+    high: Quantity[Any]
+    def __init__(self, number: int, low: _QuantityLike, high: _QuantityLike) -> None: ...
+
+class PtoSpeedTolerance(QuantityRecord):
+    nominal: Quantity[Any]
+    tolerance: Quantity[Any]
+    source: Source
+    def __init__(self, nominal: _QuantityLike, tolerance: _QuantityLike, source: Source) -> None: ...
+
+class OverspeedGuard(QuantityRecord):
+    nominal: Quantity[Any]
+    printed_for: Quantity[Any]
+    guard: Quantity[Any]
+    source: Source
+    def __init__(self, nominal: _QuantityLike, printed_for: _QuantityLike, guard: _QuantityLike, source: Source) -> None: ...
+
 class TipSpeedLine(QuantityRecord):
     scope: RotorMachine
     speed: Quantity[Any]
@@ -1417,6 +1499,20 @@ class FarthestFlight(QuantityRecord):
     launch_angle: Quantity[Any]
     flight: Flight
     def __init__(self, launch_angle: _QuantityLike, flight: Flight | si.Flight) -> None: ...
+
+class TipSpeedRange(QuantityRecord):
+    machine: RotorMachine
+    low: Quantity[Any]
+    high: Quantity[Any]
+    source: Source
+    def __init__(self, machine: RotorMachine | str, low: _QuantityLike, high: _QuantityLike, source: Source) -> None: ...
+
+class CuttingSpeed(QuantityRecord):
+    low: Quantity[Any]
+    high: Quantity[Any]
+    meaning: str
+    source: Source
+    def __init__(self, low: _QuantityLike, high: _QuantityLike, meaning: str, source: Source) -> None: ...
 
 class TorsionImpact(QuantityRecord):
     torque: Quantity[Any]

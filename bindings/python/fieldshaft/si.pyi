@@ -14,6 +14,7 @@ from fieldshaft._cycles import (
     history_damage as history_damage,
     miner_damage as miner_damage,
 )
+from fieldshaft._constants import SiConstants
 from fieldshaft._errors import InputError as InputError
 from fieldshaft._records import Name, Record
 from fieldshaft._records import Sourced as Sourced
@@ -34,6 +35,7 @@ __all__ = [
     "ClutchContact",
     "ClutchEngagement",
     "CoarsePitch",
+    "CuttingSpeed",
     "DamageMethod",
     "DeviceSetting",
     "DeviceWindow",
@@ -42,6 +44,7 @@ __all__ = [
     "DrawbarDistance",
     "DrawbarHitch",
     "DrawbarPosition",
+    "DrawbarPowerClass",
     "DriveShock",
     "Driveline",
     "DrivelineEnvelope",
@@ -51,6 +54,7 @@ __all__ = [
     "DrivelineUse",
     "Duty",
     "DutyLife",
+    "EconomyMeasurement",
     "EconomySaving",
     "EnduranceConditions",
     "EnduranceFactors",
@@ -77,6 +81,8 @@ __all__ = [
     "InvoluteGeometry",
     "InvoluteProfile",
     "InvoluteSpline",
+    "JointAngleBand",
+    "JointAnglePractice",
     "JointCouples",
     "JointDuty",
     "JointInRow",
@@ -97,6 +103,9 @@ __all__ = [
     "Machine",
     "Material",
     "MeanStressRule",
+    "MeasuredEnergyPerMass",
+    "MeasuredPower",
+    "MeasuredPowerPerWidth",
     "MeasuredSpline",
     "Measurement",
     "Money",
@@ -110,8 +119,10 @@ __all__ = [
     "OpenSection",
     "Overload",
     "OverrunCoast",
+    "OverspeedGuard",
     "OverspeedRatios",
     "OwnershipCost",
+    "PeakRatio",
     "Placement",
     "PlacementGoal",
     "PlacementParameter",
@@ -119,6 +130,7 @@ __all__ = [
     "Pose",
     "Position",
     "PowerPoint",
+    "PowerShare",
     "ProfileSection",
     "PtoIdentification",
     "PtoMatch",
@@ -127,12 +139,14 @@ __all__ = [
     "PtoOutput",
     "PtoPower",
     "PtoPowerRange",
+    "PtoSpeedTolerance",
     "PtoType",
     "RecommendedPower",
     "RecommendedPowers",
     "RectangleSection",
     "RepairClass",
     "Rod",
+    "Rotation",
     "RotorMachine",
     "RulePowers",
     "SaggingWeight",
@@ -151,6 +165,7 @@ __all__ = [
     "SolidSection",
     "Source",
     "Sourced",
+    "SpeedShare",
     "SplineAllowables",
     "SplineCapacity",
     "SplineCutting",
@@ -189,6 +204,7 @@ __all__ = [
     "ThreadSystem",
     "ThreePointLinkage",
     "TipSpeedLine",
+    "TipSpeedRange",
     "TolerantEnvelope",
     "TorqueBand",
     "TorqueCycle",
@@ -206,6 +222,7 @@ __all__ = [
     "TurnLimits",
     "Tyre",
     "UnevenProfileSection",
+    "UseAngleLimits",
     "Validated",
     "ValueClass",
     "Wall",
@@ -238,6 +255,7 @@ __all__ = [
     "clutch_temperature_rise",
     "coarse_pitch",
     "coarse_pitches",
+    "constants",
     "contains",
     "corner_concentration",
     "count_closed_cycles",
@@ -542,6 +560,8 @@ __all__ = [
     "yield_torque",
 ]
 
+constants: SiConstants
+
 class Standing(Name):
     exact = 'exact'
     given = 'given'
@@ -711,6 +731,10 @@ class StubHazard(Name):
     driveline_not_rechecked = 'driveline_not_rechecked'
     shield_left_off = 'shield_left_off'
     adaptor_fitted = 'adaptor_fitted'
+
+class Rotation(Name):
+    clockwise = 'clockwise'
+    counter_clockwise = 'counter_clockwise'
 
 class RotorMachine(Name):
     lawn_or_turf_mower = 'lawn_or_turf_mower'
@@ -1134,6 +1158,18 @@ class TurnLimitAtPitch(Record):
     limits: TurnLimits
     def __init__(self, pitch: float, limits: TurnLimits) -> None: ...
 
+class JointAngleBand(Record):
+    low: Sourced
+    high: Sourced
+    def __init__(self, low: Sourced, high: Sourced) -> None: ...
+
+class UseAngleLimits(Record):
+    working: JointAngleBand
+    turning_driven: JointAngleBand
+    lifted_driven: JointAngleBand
+    not_turning: JointAngleBand
+    def __init__(self, working: JointAngleBand, turning_driven: JointAngleBand, lifted_driven: JointAngleBand, not_turning: JointAngleBand) -> None: ...
+
 class SurfaceConstants(Record):
     coefficient: Any
     exponent: Any
@@ -1317,6 +1353,12 @@ class JointInRow(Record):
     angle: float
     phase: float
     def __init__(self, angle: float, phase: float = ...) -> None: ...
+
+class JointAnglePractice(Record):
+    working: JointAngleBand
+    turning: JointAngleBand
+    at_rest: JointAngleBand
+    def __init__(self, working: JointAngleBand, turning: JointAngleBand, at_rest: JointAngleBand) -> None: ...
 
 class BoltGrade(Record):
     standard: str
@@ -1517,6 +1559,47 @@ class FeedLimit(Record):
     optimistic: Any
     def __init__(self, safe: ArrayLike, mean: ArrayLike, optimistic: ArrayLike) -> None: ...
 
+class PowerShare(Record):
+    low: Sourced
+    usual: Sourced
+    high: Sourced
+    def __init__(self, low: Sourced, usual: Sourced, high: Sourced) -> None: ...
+
+class EconomyMeasurement(Record):
+    what: str
+    low: float
+    high: float
+    source: Source
+    def __init__(self, what: str, low: float, high: float, source: Source) -> None: ...
+
+class MeasuredPowerPerWidth(Record):
+    machine: str
+    low: float
+    high: float
+    source: Source
+    def __init__(self, machine: str, low: float, high: float, source: Source) -> None: ...
+
+class MeasuredEnergyPerMass(Record):
+    machine: str
+    low: float
+    high: float
+    source: Source
+    def __init__(self, machine: str, low: float, high: float, source: Source) -> None: ...
+
+class MeasuredPower(Record):
+    machine: str
+    low: float
+    high: float
+    source: Source
+    def __init__(self, machine: str, low: float, high: float, source: Source) -> None: ...
+
+class PeakRatio(Record):
+    machine: str
+    low: float
+    high: float
+    source: Source
+    def __init__(self, machine: str, low: float, high: float, source: Source) -> None: ...
+
 class DrawbarDistance(Record):
     position: DrawbarPosition
     distance: Sourced
@@ -1602,6 +1685,25 @@ class RecommendedPowers(Record):
     editions: tuple[RecommendedPower, ...]
     def __init__(self, known: bool, lowest: Sourced | None, highest: Sourced | None, editions: Iterable[RecommendedPower]) -> None: ...
 
+class DrawbarPowerClass(Record):
+    number: Any
+    low: Any
+    high: Any
+    def __init__(self, number: ArrayLike, low: ArrayLike, high: ArrayLike) -> None: ...
+
+class PtoSpeedTolerance(Record):
+    nominal: float
+    tolerance: float
+    source: Source
+    def __init__(self, nominal: float, tolerance: float, source: Source) -> None: ...
+
+class OverspeedGuard(Record):
+    nominal: float
+    printed_for: float
+    guard: float
+    source: Source
+    def __init__(self, nominal: float, printed_for: float, guard: float, source: Source) -> None: ...
+
 class OverspeedRatios(Record):
     speed: Any
     energy: Any
@@ -1629,6 +1731,20 @@ class FarthestFlight(Record):
     launch_angle: Any
     flight: Flight
     def __init__(self, launch_angle: ArrayLike, flight: Flight) -> None: ...
+
+class TipSpeedRange(Record):
+    machine: RotorMachine
+    low: float
+    high: float
+    source: Source
+    def __init__(self, machine: RotorMachine | str, low: float, high: float, source: Source) -> None: ...
+
+class CuttingSpeed(Record):
+    low: float
+    high: float
+    meaning: str
+    source: Source
+    def __init__(self, low: float, high: float, meaning: str, source: Source) -> None: ...
 
 class TorsionImpact(Record):
     torque: Any
@@ -1739,6 +1855,11 @@ class SaggingWeight(Record):
     weight: float
     sag: float
     def __init__(self, weight: float, sag: float) -> None: ...
+
+class SpeedShare(Record):
+    low: Sourced
+    high: Sourced
+    def __init__(self, low: Sourced, high: Sourced) -> None: ...
 
 class SplineLimits(Record):
     root_torsion: float

@@ -47,6 +47,7 @@ def main() -> int:
         write(options.output / "fieldshaft" / "si.py", layers.si_layer(library))
         write(options.output / "fieldshaft" / "_formulas.py", layers.quantity_layer(library))
         write(options.output / "fieldshaft" / "_kinds.py", layers.kinds(library))
+        write(options.output / "fieldshaft" / "_constants.py", layers.constants(library))
         write(options.output / "fieldshaft" / "_exported.py", layers.exported_names(library))
     if options.stubs:
         for name, text in stubs.all_stubs(library).items():

@@ -171,6 +171,9 @@ def _needed(library: Library, name: str) -> tuple[list[Enumeration], list[Struct
         if formula.module == name:
             for kind in [formula.returns, *(p.type for p in formula.parameters)]:
                 visit(kind)
+    for constant in library.constants:
+        if constant.module == name:
+            visit(constant.type)
     for item in [*library.structs.values(), *library.enumerations.values()]:
         if item.module == name:
             visit(Type(item.name))
@@ -179,7 +182,7 @@ def _needed(library: Library, name: str) -> tuple[list[Enumeration], list[Struct
 
 
 def _handed_out(library: Library) -> set[str]:
-    """The structs that results hold; of the others C++ need not know how to take them apart."""
+    """The structs that results and constants hold; of the others C++ need not know how to take them apart."""
     names: set[str] = set()
 
     def visit(kind: Type) -> None:
@@ -192,8 +195,8 @@ def _handed_out(library: Library) -> set[str]:
             for entry in library.structs[kind.head].fields:
                 visit(entry.type)
 
-    for formula in library.formulas:
-        visit(formula.returns)
+    for kind in [*(f.returns for f in library.formulas), *(c.type for c in library.constants)]:
+        visit(kind)
     return names
 
 
@@ -225,6 +228,11 @@ def module(library: Library, name: str) -> str:
             adds.append(
                 f"  add_single(module, {_text(formula.core_name)}, {len(formula.parameters)}, &{formula.core_name}_single);"
             )
+    for constant in library.constants:
+        if constant.module == name:
+            entry = f"{constant.name}_constant"
+            parts.append(f"PyObject* {entry}(PyObject* const*) {{ return to_python({constant.cpp}).release(); }}\n")
+            adds.append(f"  add_single(module, {_text(entry)}, 0, &{entry});")
     for struct in library.structs.values():
         if struct.module == name:
             adds.append(f"  announce_record<{struct.cpp}>();")

@@ -127,11 +127,23 @@ class Enumeration:
         return member.rstrip("_")
 
 
+@dataclass(frozen=True)
+class Constant:
+    """A figure of the library that is no result of a formula: a guide value, a limit, a table."""
+
+    module: str
+    name: str
+    type: Type
+    summary: str
+    cpp: str
+
+
 @dataclass
 class Library:
     kinds: dict[str, dict[str, Any]]
     modules: dict[str, str] = field(default_factory=dict)  # name to header
     formulas: list[Formula] = field(default_factory=list)
+    constants: list[Constant] = field(default_factory=list)
     structs: dict[str, Struct] = field(default_factory=dict)
     enumerations: dict[str, Enumeration] = field(default_factory=dict)
     bases: dict[str, str] = field(default_factory=dict)  # C++ base class of one of several types
@@ -250,6 +262,8 @@ def load(folder: Path) -> Library:
             library.enumerations[table["name"]] = Enumeration(module, table["name"], table["summary"], members)
         for table in document.get("struct", []):
             name = table["name"]
+            if name in library.structs:
+                raise DescriptionError(f"{path.name}: {name} is described twice")
             library.structs[name] = Struct(
                 module=module,
                 name=name,
@@ -262,12 +276,17 @@ def load(folder: Path) -> Library:
                 access=table.get("access", {}),
                 cpp=table.get("cpp", f"fieldshaft::{name}"),
             )
+        for name, kind, summary, *cpp in document.get("constants", []):
+            expression = cpp[0] if cpp else f"fieldshaft::{name}"
+            library.constants.append(Constant(module, name, parse_type(kind), summary, expression))
         for table in document.get("formula", []):
             library.formulas.append(_formula(module, table, f"{path.name}: {table.get('name')}"))
     library.structs = _in_order(library.structs)
     for struct in library.structs.values():
         for entry in struct.fields:
             library.check(entry.type, f"{struct.name}.{entry.name}")
+    for constant in library.constants:
+        library.check(constant.type, constant.name)
     for formula in library.formulas:
         for entry in formula.parameters:
             library.check(entry.type, f"{formula.name}({entry.name})")

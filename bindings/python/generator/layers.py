@@ -21,6 +21,25 @@ CYCLES = [
 ]
 
 
+#: Only those who ask for the figures wait for them.
+LAZY_CONSTANTS = """
+
+def __getattr__(name):
+    if name != "constants":
+        raise AttributeError(f"module 'fieldshaft.si' has no attribute {name!r}")
+    from fieldshaft._constants import SiConstants
+
+    globals()["constants"] = SiConstants()
+    return globals()["constants"]
+
+"""
+
+FIGURES_DOC = {
+    False: "The figures of the library as quantities, each with its source: `fieldshaft.constants`.",
+    True: "The figures of the library as plain SI numbers, each with its source: `fieldshaft.si.constants`.",
+}
+
+
 def _wrap(text: str, indent: int) -> str:
     return textwrap.fill(
         " ".join(text.split()), WIDTH, initial_indent=" " * indent, subsequent_indent=" " * indent, break_on_hyphens=False
@@ -83,6 +102,15 @@ class Layer:
 
     def signature(self, parameters: tuple[Parameter, ...]) -> str:
         return ", ".join(p.name + (f"={self.default(p)}" if p.has_default else "") for p in parameters)
+
+    def annotation(self, kind: Type) -> str:
+        """The type of a constant in a signature."""
+        if kind.head in self.library.kinds:
+            return "float" if self.si else "Any"
+        if kind.head == "list":
+            return f"tuple[{self.annotation(kind.inner[0])}, ...]"
+        names = {"number": "float", "count": "int", "text": "str", "sourced": "Sourced"}
+        return names.get(kind.head) or f"{'si' if self.si else 'fieldshaft'}.{kind.head}"
 
     # Docstrings. ---------------------------------------------------------------------------------------------
 
@@ -202,8 +230,9 @@ def si_layer(library: Library) -> str:
         "from fieldshaft import _core\nfrom fieldshaft._errors import InputError\n",
         f"from fieldshaft._cycles import (\n{''.join(f'    {n},' + chr(10) for n in CYCLES)})\n",
         "from fieldshaft._records import Name, Record, Sourced, Validated, fill\n\n",
-        exported(library, ["InputError", "Sourced", "Validated", *CYCLES]),
+        exported(library, ["InputError", "Sourced", "Validated", "constants", *CYCLES]),
     ]
+    parts.append(LAZY_CONSTANTS)
     parts.append("\n_core.register_error(InputError)\n_core.register(Sourced)\n_core.register(Validated)\n")
     parts += ["\n\n@_core.register\n" + layer.enumeration(e) for e in library.enumerations.values()]
     parts += ["\n\n@_core.register\n" + layer.struct(s, _methods(library, s)) for s in library.structs.values()]
@@ -228,6 +257,30 @@ def quantity_layer(library: Library) -> str:
     parts.append("\n\nregister_records(\n    " + ",\n    ".join(s.name for s in structs) + ",\n)\n\n")
     parts += [layer.converter(f) for f in library.formulas]
     parts += ["\n\n" + layer.function(f) for f in library.formulas if not f.method_of]
+    return "".join(parts)
+
+
+def constants(library: Library) -> str:
+    """The figures of the library, one class for each layer."""
+    parts = [
+        HEAD,
+        '"""The figures of the library that are no result of a formula."""\n\n',
+        "from __future__ import annotations\n\nfrom typing import TYPE_CHECKING, Any\n\n",
+        "from fieldshaft._figures import Figures\nfrom fieldshaft._records import Sourced\n\n",
+        "if TYPE_CHECKING:\n    import fieldshaft\n    from fieldshaft import si\n",
+    ]
+    for is_si, name in ((False, "Constants"), (True, "SiConstants")):
+        layer = Layer(library, is_si)
+        parts.append(f"\n\nclass {name}(Figures):\n")
+        parts.append(f'    """{FIGURES_DOC[is_si]}"""\n\n    _is_si = {is_si}\n')
+        parts.append("    _types = {\n" + "".join(f"        {json.dumps(c.name)}: {json.dumps(str(c.type))},\n" for c in library.constants))
+        parts.append("    }\n")
+        for constant in library.constants:
+            kind = layer.annotation(constant.type)
+            parts.append(f"\n    @property\n    def {constant.name}(self) -> {kind}:\n")
+            parts.append(_wrap('"""' + _sentence(constant.summary), 8) + '"""\n')
+            excuse = "" if kind == "Any" else "  # type: ignore[no-any-return]"
+            parts.append(f"        return self._value({json.dumps(constant.name)}){excuse}\n")
     return "".join(parts)
 
 

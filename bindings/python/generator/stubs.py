@@ -107,10 +107,11 @@ def si_stub(library: Library) -> str:
         "import numpy as np\nfrom numpy.typing import ArrayLike, NDArray\n\n",
         "from fieldshaft._cycles import (\n",
         *(f"    {name} as {name},\n" for name in layers.CYCLES),
-        ")\nfrom fieldshaft._errors import InputError as InputError\n",
+        ")\nfrom fieldshaft._constants import SiConstants\nfrom fieldshaft._errors import InputError as InputError\n",
         "from fieldshaft._records import Name, Record\n",
         "from fieldshaft._records import Sourced as Sourced\nfrom fieldshaft._records import Validated as Validated\n\n",
-        layers.exported(library, ["InputError", "Sourced", "Validated", *layers.CYCLES]),
+        layers.exported(library, ["InputError", "Sourced", "Validated", "constants", *layers.CYCLES]),
+        "\nconstants: SiConstants\n",
     ]
     for item in library.enumerations.values():
         parts.append(f"\nclass {item.name}(Name):\n")
@@ -136,7 +137,7 @@ def quantity_stub(library: Library) -> str:
         "from numpy.typing import ArrayLike\nfrom pint import Quantity\n\n",
         "from fieldshaft import si as si\nfrom fieldshaft._cases import (\n",
         *(f"    {name} as {name},\n" for name in CASE_NAMES),
-        ")\nfrom fieldshaft._errors import InputError as InputError\n",
+        ")\nfrom fieldshaft._constants import Constants\nfrom fieldshaft._errors import InputError as InputError\n",
         "from fieldshaft._quantities import QuantityRecord\nfrom fieldshaft._quantity_cycles import (\n",
         *(f"    {name} as {name},\n" for name in ["Cycles", *layers.CYCLES]),
         ")\nfrom fieldshaft._records import Sourced as Sourced\nfrom fieldshaft._records import Validated as Validated\n",
@@ -144,9 +145,9 @@ def quantity_stub(library: Library) -> str:
         *(f"    {name} as {name},\n" for name in shared),
         ")\n\n",
         layers.exported(
-            library, ["InputError", "Sourced", "Validated", "Cycles", "si", *layers.CYCLES, *CASE_NAMES]
+            library, ["InputError", "Sourced", "Validated", "Cycles", "constants", "si", *layers.CYCLES, *CASE_NAMES]
         ),
-        "\n__version__: str\n\n",
+        "\n__version__: str\nconstants: Constants\n\n",
         "_QuantityLike = Quantity[Any] | str | Sequence[Quantity[Any] | str]\n",
         "_Number = Quantity[Any] | str | ArrayLike\n",
     ]
@@ -159,6 +160,7 @@ def quantity_stub(library: Library) -> str:
 def core_stub(library: Library) -> str:
     functions = [f.core_name for f in library.formulas]
     functions += [s.name for s in library.structs.values() if s.is_input and not s.make]
+    functions += [f"{c.name}_constant" for c in library.constants]
     functions += [*layers.CYCLES, "parse", "register", "register_error"]
     lines = [f"def {name}(*arguments: Any) -> Any: ...\n" for name in functions]
     fixed = (
