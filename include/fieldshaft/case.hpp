@@ -1,5 +1,6 @@
 #pragma once
-// A case: tractor, implement, driveline, working range; read from a document and written to one.
+// A case: tractor, implement, driveline, working range; a farm: many of them. Read from documents and written to them.
 
 #include <fieldshaft/case/case.hpp>
+#include <fieldshaft/case/farm.hpp>
 #include <fieldshaft/case/read.hpp>

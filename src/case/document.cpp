@@ -51,9 +51,12 @@ private:
 
 } // namespace
 
-std::optional<Json> parse_document(std::string_view text, std::vector<CaseProblem>& problems) {
-  if (text.size() > largest_document) {
-    problems.push_back({"", std::to_string(text.size()) + " bytes", "a case document of at most 4 MiB"});
+std::optional<Json> parse_document(std::string_view text, const DocumentKind& kind,
+                                   std::vector<CaseProblem>& problems) {
+  const std::string name = kind.name;
+  if (text.size() > kind.largest_megabytes << 20U) {
+    problems.push_back({"", std::to_string(text.size()) + " bytes",
+                        "a " + name + " document of at most " + std::to_string(kind.largest_megabytes) + " MiB"});
     return std::nullopt;
   }
   RepeatedKeys repeated(problems);
@@ -61,14 +64,26 @@ std::optional<Json> parse_document(std::string_view text, std::vector<CaseProble
     Json value = Json::parse(text.begin(), text.end(), std::ref(repeated));
     if (value.is_object() && !repeated.too_deep()) return value;
     if (repeated.too_deep()) {
-      problems.push_back({"", "more than 32 levels of objects and lists", "a case document"});
+      problems.push_back({"", "more than 32 levels of objects and lists", "a " + name + " document"});
       return std::nullopt;
     }
-    problems.push_back({"", shown(value), "a JSON object with tractor, implement and driveline"});
+    problems.push_back({"", shown(value), std::string("a JSON object with ") + kind.holds});
   } catch (const Json::parse_error& error) {
     problems.push_back({"", "no JSON at " + line_and_column(text, error.byte), "a JSON document"});
   }
   return std::nullopt;
+}
+
+bool has_version(const Json& document, const char* version, std::vector<CaseProblem>& problems) {
+  const auto entry = document.find("schema");
+  const std::string expected = "\"" + std::string(version) + "\", the version that this library reads";
+  if (entry == document.end()) {
+    problems.push_back({"schema", "missing", expected});
+    return false;
+  }
+  if (*entry == version) return true;
+  problems.push_back({"schema", shown(*entry), expected});
+  return false;
 }
 
 std::string shown(const Json& value) {

@@ -15,14 +15,24 @@ namespace case_document {
 
 using Json = nlohmann::ordered_json;
 
-/// A document larger than this is no case; it is refused before it is read.
-inline constexpr std::size_t largest_document = 4U << 20U;
+/// What a document is, for messages, and the size beyond which it is refused before it is read.
+struct DocumentKind {
+  const char* name;
+  const char* holds;
+  std::size_t largest_megabytes;
+};
+inline constexpr DocumentKind case_document_kind{"case", "tractor, implement and driveline", 4};
+inline constexpr DocumentKind farm_document_kind{"farm", "tractors, implements and drivelines", 64};
 
 /// Objects and lists within each other: a case needs 5.
 inline constexpr int deepest_document = 32;
 
 /// The document as a value; problems of its form are appended. Empty when it is no JSON at all.
-std::optional<Json> parse_document(std::string_view text, std::vector<CaseProblem>& problems);
+std::optional<Json> parse_document(std::string_view text, const DocumentKind& kind, std::vector<CaseProblem>& problems);
+
+/// Whether the version stands in the document; a problem is noted where it does not. A document of another version may
+/// mean other things by the same keys.
+bool has_version(const Json& document, const char* version, std::vector<CaseProblem>& problems);
 
 /// A value in a few words for a message: text in quotes, numbers as written, "an object", "a list".
 std::string shown(const Json& value);

@@ -9,36 +9,24 @@ namespace {
 
 using case_document::Json;
 
-std::string joined(const std::vector<CaseProblem>& problems) {
+std::string joined(const std::vector<CaseProblem>& problems, const std::string& document) {
   std::string text =
-      std::to_string(problems.size()) + (problems.size() == 1 ? " problem" : " problems") + " in the case";
+      std::to_string(problems.size()) + (problems.size() == 1 ? " problem" : " problems") + " in the " + document;
   for (const CaseProblem& problem : problems) text += "\n  " + problem.message();
   return text;
 }
 
-/// The version is looked at first: a document of another version may mean other things by the same keys.
-bool has_known_version(const Json& document, std::vector<CaseProblem>& problems) {
-  const auto entry = document.find("schema");
-  const std::string expected = "\"" + std::string(case_schema_version) + "\", the version that this library reads";
-  if (entry == document.end()) {
-    problems.push_back({"schema", "missing", expected});
-    return false;
-  }
-  if (*entry == case_schema_version) return true;
-  problems.push_back({"schema", case_document::shown(*entry), expected});
-  return false;
-}
-
 } // namespace
 
-CaseError::CaseError(std::vector<CaseProblem> problems)
-    : std::invalid_argument(joined(problems)), problems_(std::move(problems)) {}
+CaseError::CaseError(std::vector<CaseProblem> problems, const char* document)
+    : std::invalid_argument(joined(problems, document)), problems_(std::move(problems)) {}
 
 CaseReading try_read_case(std::string_view text) {
   CaseReading reading;
-  std::optional<Json> document = case_document::parse_document(text, reading.problems);
+  std::optional<Json> document =
+      case_document::parse_document(text, case_document::case_document_kind, reading.problems);
   if (!document) return reading;
-  const bool version_known = has_known_version(*document, reading.problems);
+  const bool version_known = case_document::has_version(*document, case_schema_version, reading.problems);
   if (!version_known && document->contains("schema")) return reading;
   document->erase("schema");
   Case value;

@@ -26,7 +26,7 @@ struct CaseProblem {
 /// Every wrong entry of a document at once.
 class CaseError : public std::invalid_argument {
 public:
-  explicit CaseError(std::vector<CaseProblem> problems);
+  explicit CaseError(std::vector<CaseProblem> problems, const char* document = "case");
   const std::vector<CaseProblem>& problems() const noexcept { return problems_; }
 
 private:
