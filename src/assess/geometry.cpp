@@ -17,6 +17,19 @@ bool variation_known(const Case& value) {
 
 PoseAt pose_at(const Attitude& attitude) { return {attitude.yaw, attitude.pitch, attitude.roll, std::nullopt}; }
 
+/// An extreme at its proved bound: the upper one, or the lower one of a least value.
+template <class Q> WorstCase<Q> at_bound(const Extreme<Q>& extreme, bool least = false) {
+  return {least ? extreme.lower : extreme.upper, pose_at(extreme.at), extreme.value, extreme.proved, {}, {}};
+}
+
+/// The same with the measurement that matters most, where one matters.
+template <class Q> WorstCase<Q> at_bound(const Extreme<Q>& extreme, const Influence<Q>& influence, bool least = false) {
+  WorstCase<Q> worst = at_bound(extreme, least);
+  if (influence.amount > Q{}) worst.most = influence.measurement;
+  worst.amount = influence.amount;
+  return worst;
+}
+
 /// The driveline at one place of the pin over a range of attitudes. Every extreme is taken at its proved bound, so that
 /// no attitude of the range is worse. Angles and lengths hold for all measurements within their tolerances; difference
 /// and uneven running, whose bounds over tolerances are wide, for the measurements as stated.
@@ -25,16 +38,16 @@ StateExtremes extremes_at(const Case& value, const Position& pin, const Attitude
   const Driveline driveline = driveline_of(value);
   EnvelopeOptions options;
   options.with_speed_variation = false;
-  const DrivelineEnvelope tolerant = driveline_envelope(driveline, pin, tolerance, attitudes, options).envelope;
+  const TolerantEnvelope tolerant = driveline_envelope(driveline, pin, tolerance, attitudes, options);
   options.with_speed_variation = variation_known(value);
   const DrivelineEnvelope stated = driveline_envelope(driveline, pin, attitudes, options);
   StateExtremes extremes;
-  extremes.front = {tolerant.front_angle.upper, pose_at(tolerant.front_angle.at)};
-  extremes.rear = {tolerant.rear_angle.upper, pose_at(tolerant.rear_angle.at)};
-  extremes.longest = {tolerant.longest.upper, pose_at(tolerant.longest.at)};
-  extremes.shortest = {tolerant.shortest.lower, pose_at(tolerant.shortest.at)};
-  extremes.difference = {stated.difference.upper, pose_at(stated.difference.at)};
-  if (stated.speed_variation) extremes.variation = {stated.speed_variation->upper, pose_at(stated.speed_variation->at)};
+  extremes.front = at_bound(tolerant.envelope.front_angle, tolerant.front_angle);
+  extremes.rear = at_bound(tolerant.envelope.rear_angle, tolerant.rear_angle);
+  extremes.longest = at_bound(tolerant.envelope.longest, tolerant.longest);
+  extremes.shortest = at_bound(tolerant.envelope.shortest, tolerant.shortest, true);
+  extremes.difference = at_bound(stated.difference);
+  if (stated.speed_variation) extremes.variation = at_bound(*stated.speed_variation);
   return extremes;
 }
 

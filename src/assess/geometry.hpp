@@ -3,7 +3,7 @@
 
 #include "assess/context.hpp"
 
-#include <fieldshaft/units.hpp>
+#include <fieldshaft/driveline.hpp>
 
 #include <utility>
 
@@ -11,10 +11,14 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 
-/// A value with the pose at which it occurs and the state of the machine.
+/// An extreme of a state.
 template <class Q> struct WorstCase {
-  Q value{};
-  PoseAt pose;
+  Q value{};                       ///< proved: no position of the state is worse
+  PoseAt pose;                     ///< where `attained` occurs
+  Q attained{};                    ///< by a driveline within the tolerances
+  bool proved = false;             ///< value and attained lie within the wanted gap of each other
+  std::optional<Measurement> most; ///< whose tolerance moves it most
+  Q amount{};                      ///< by how much
 };
 
 /// Extremes over one state.
