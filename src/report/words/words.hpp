@@ -30,6 +30,7 @@ Phrases drawbar_words() noexcept;
 Phrases rotor_words() noexcept;
 Phrases guards_words() noexcept;
 Phrases report_words() noexcept;
+Phrases page_words() noexcept;
 
 } // namespace report_texts
 } // namespace v0

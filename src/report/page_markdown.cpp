@@ -1,0 +1,122 @@
+// A page as Markdown: CommonMark with pipe tables.
+
+#include "report/page.hpp"
+
+#include "report/catalogue.hpp"
+
+#include <cctype>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace pages {
+namespace {
+
+/// A text in which no character is markup.
+std::string escaped(const std::string& text) {
+  const std::string clean = one_line(text);
+  std::string out;
+  for (const char c : clean) {
+    if (std::string_view("\\`*_[]<>|~&$#").find(c) != std::string_view::npos) out += '\\';
+    out += c;
+  }
+  // At the start of a line these make lists, headings, rules of a table and numbered lists.
+  const std::size_t digits = clean.find_first_not_of("0123456789");
+  if (!clean.empty() && std::string_view("+-=:").find(clean[0]) != std::string_view::npos) return "\\" + out;
+  const bool counted = digits != 0 && digits != std::string::npos && (clean[digits] == '.' || clean[digits] == ')');
+  if (counted) out.insert(digits, "\\");
+  return out;
+}
+
+std::string marks(const std::vector<std::size_t>& notes) {
+  std::string text;
+  for (const std::size_t note : notes) text += (text.empty() ? " \\[" : ", ") + std::to_string(note);
+  return text.empty() ? text : text + "\\]";
+}
+
+std::string with_notes(const Line& line) { return escaped(line.text) + marks(line.notes); }
+
+std::string cell_text(const Cell& cell) {
+  const std::string words = with_notes(cell.line);
+  if (!cell.status) return words;
+  return "**" + escaped(status_word(*cell.status)) + "**" + (words.empty() ? "" : " " + words);
+}
+
+class MarkdownWriter {
+public:
+  void operator()(const Verdict& verdict) {
+    out_ += "\n> **" + escaped(status_word(verdict.status)) + "**: " + escaped(verdict.text) + "\n";
+    for (const Line& line : verdict.lines) out_ += ">\n> " + with_notes(line) + "\n";
+  }
+  void operator()(const Heading& heading) {
+    out_ += "\n" + std::string(static_cast<std::size_t>(heading.level) + 1, '#') + " " + escaped(heading.text) + "\n";
+  }
+  void operator()(const Paragraph& paragraph) { out_ += "\n" + with_notes(paragraph.line) + "\n"; }
+  void operator()(const List& list) {
+    other_list_ = !other_list_; // another mark than the list before, so that the two stay apart
+    out_ += "\n";
+    std::size_t number = 0;
+    for (const Line& item : list.items) {
+      ++number;
+      const std::string counted = std::to_string(number) + (other_list_ ? ". " : ") ");
+      out_ += list.kind == ListKind::bullets ? std::string(other_list_ ? "- " : "* ") : counted;
+      out_ += (list.kind == ListKind::steps ? "[ ] " : "") + with_notes(item) + "\n";
+    }
+  }
+  void operator()(const Labelled& labelled) {
+    std::string rows;
+    for (const auto& [name, line] : labelled.rows) {
+      rows += (rows.empty() ? "\n" : "\\\n") + ("**" + escaped(name) + ":** ") + with_notes(line);
+    }
+    if (!rows.empty()) out_ += rows + "\n";
+  }
+  void operator()(const Table& table) {
+    if (!table.caption.empty()) out_ += "\n*" + escaped(table.caption) + "*\n";
+    std::string titles = "|";
+    std::string rule = "|";
+    for (const Column& column : table.columns) {
+      titles += " " + escaped(column.title) + " |";
+      rule += column.align == Align::right ? " ---: |" : " --- |";
+    }
+    out_ += "\n" + titles + "\n" + rule + "\n";
+    for (const auto& row : table.rows) {
+      out_ += "|";
+      for (const Cell& cell : row) out_ += " " + cell_text(cell) + " |";
+      out_ += "\n";
+    }
+  }
+  void operator()(const FindingBlock& finding) {
+    out_ += "\n**" + escaped(finding.title.text) + "**" + marks(finding.title.notes) + "\n";
+    if (!finding.figures.empty()) out_ += "\n" + escaped(finding.figures) + "\n";
+    for (const Line& line : finding.lines) out_ += "\n" + with_notes(line) + "\n";
+  }
+
+  void notes(const Page& page) {
+    if (page.notes.empty()) return;
+    (*this)(Heading{1, std::string(report_texts::phrase("page.sources"))});
+    out_ += "\n";
+    std::size_t number = 0;
+    for (const std::string& note : page.notes) out_ += std::to_string(++number) + ". " + escaped(note) + "\n";
+  }
+  void footer(const Page& page) {
+    if (!page.footer.empty()) out_ += "\n---\n\n" + escaped(page.footer) + "\n";
+  }
+  std::string take() { return std::move(out_); }
+
+private:
+  std::string out_;
+  bool other_list_ = false;
+};
+
+} // namespace
+
+std::string markdown_of(const Page& page) {
+  MarkdownWriter writer;
+  for (const Block& block : page.blocks) std::visit(writer, block);
+  writer.notes(page);
+  writer.footer(page);
+  return "# " + escaped(page.title) + "\n" + writer.take();
+}
+
+} // namespace pages
+} // namespace v0
+} // namespace fieldshaft
