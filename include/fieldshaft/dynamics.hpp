@@ -1,4 +1,7 @@
 #pragma once
 // Dynamics of the driveline: whirling, torsional vibration, starting and stopping. Part of the compiled library.
 
+#include <fieldshaft/dynamics/beam.hpp>
+#include <fieldshaft/dynamics/modes.hpp>
 #include <fieldshaft/dynamics/train.hpp>
+#include <fieldshaft/dynamics/whirl.hpp>
