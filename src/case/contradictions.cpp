@@ -72,6 +72,46 @@ void check_steel(Problems& problems, const std::string& path, const SteelChoice&
   }
 }
 
+void check_other_stubs(Problems& problems, const TractorPto& pto) {
+  for (std::size_t i = 0; i < pto.other_stubs.size(); ++i) {
+    const std::string path = "tractor.pto.other_stubs[" + std::to_string(i) + "]";
+    check_interface(problems, path, pto.other_stubs[i].interface);
+    check_steel(problems, path + ".steel", pto.other_stubs[i].steel);
+  }
+  const bool only_one = pto.arrangement == StubArrangement::fixed || pto.arrangement == StubArrangement::lever_only;
+  if (!only_one || pto.other_stubs.empty()) return;
+  problems.push_back({"tractor.pto.other_stubs", "further stubs on a tractor whose stub stays",
+                      "an arrangement in which the stub is changed"});
+}
+
+/// Nothing converts one currency into another.
+void check_prices(Problems& problems, const Prices& prices) {
+  const std::pair<const char*, const Stated<Money>&> entries[] = {{"change_over", prices.change_over},
+                                                                  {"move_drawbar", prices.move_drawbar},
+                                                                  {"set_device", prices.set_device},
+                                                                  {"fit_device", prices.fit_device},
+                                                                  {"cut_tubes", prices.cut_tubes},
+                                                                  {"longer_driveline", prices.longer_driveline},
+                                                                  {"stronger_tube", prices.stronger_tube},
+                                                                  {"stronger_joints", prices.stronger_joints},
+                                                                  {"wide_angle_joint", prices.wide_angle_joint},
+                                                                  {"change_yoke", prices.change_yoke},
+                                                                  {"align_yokes", prices.align_yokes},
+                                                                  {"place_of_input", prices.place_of_input},
+                                                                  {"guard", prices.guard},
+                                                                  {"rotor_gear", prices.rotor_gear},
+                                                                  {"implement_speed", prices.implement_speed},
+                                                                  {"less_power", prices.less_power}};
+  const Stated<Money>* first = nullptr;
+  for (const auto& [name, price] : entries) {
+    if (!price) continue;
+    if (first == nullptr) first = &price;
+    if (price->currency == (*first)->currency) continue;
+    problems.push_back({std::string("prices.") + name, std::string(price->currency.code()),
+                        std::string((*first)->currency.code()) + ", the currency of the other prices"});
+  }
+}
+
 void check_gears(Problems& problems, const TractorPto& pto) {
   for (std::size_t i = 0; i < pto.gears.size(); ++i) {
     for (std::size_t j = 0; j < i; ++j) {
@@ -197,6 +237,7 @@ void find_contradictions(const Case& value, Problems& problems) {
                "driveline.closed_length", measured);
   check_interface(problems, "tractor.pto.stub", value.tractor.pto.stub);
   check_interface(problems, "driveline.tractor_yoke", value.driveline.tractor_yoke);
+  check_other_stubs(problems, value.tractor.pto);
   check_steel(problems, "tractor.pto.stub_steel", value.tractor.pto.stub_steel);
   check_steel(problems, "driveline.tube_steel", value.driveline.tube_steel);
   check_gears(problems, value.tractor.pto);
@@ -205,6 +246,7 @@ void find_contradictions(const Case& value, Problems& problems) {
   check_tube(problems, value.driveline.tube);
   check_hitch(problems, value.tractor.hitch);
   check_ranges(problems, value);
+  check_prices(problems, value.prices);
 }
 
 } // namespace case_document

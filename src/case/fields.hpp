@@ -4,6 +4,8 @@
 // A visitor with the functions text, field, choice, object, part, fitted, interval and list walks this description.
 // Reading, writing and the JSON Schema are three such visitors, so they cannot disagree.
 
+#include "case/price.hpp"
+
 #include <fieldshaft/case/case.hpp>
 
 #include <limits>
@@ -53,6 +55,11 @@ template <class V> void fields(V& v, Interface& interface) {
   v.field("diameter", interface.diameter, above_zero, "diameter over the splines, measured: \"34.9 mm ± 0.3 mm\"");
 }
 
+template <class V> void fields(V& v, OtherStub& stub) {
+  fields(v, stub.interface);
+  v.object("steel", stub.steel, "its own steel: that of the stub which is out says nothing of it");
+}
+
 template <class V> void fields(V& v, PtoGear& gear) {
   v.text("name", gear.name, Need::required, "name of the lever position, such as 540 or 540E");
   v.field("pto_speed", gear.pto_speed, above_zero, "nominal PTO speed");
@@ -63,6 +70,8 @@ template <class V> void fields(V& v, TractorPto& pto) {
   v.choice("arrangement", pto.arrangement, "how the stub and its speed are chosen");
   v.object("stub", pto.stub, "the stub shaft that is out");
   v.object("stub_steel", pto.stub_steel, "steel of the stub shaft");
+  v.list("other_stubs", pto.other_stubs,
+         "further stubs that the tractor has, or that its manual allows in place of the one that is out");
   v.list("gears", pto.gears, "every position of the PTO speed lever");
   v.text("selected", pto.selected, "name of the gear that is engaged");
   v.field("clutch_torque", pto.clutch_torque, some_torque,
@@ -241,6 +250,28 @@ template <class V> void fields(V& v, FoulingParts& parts) {
   v.list("tyres", parts.tyres, "tyres of the tractor beside the driveline and the tongue");
 }
 
+template <class V> void fields(V& v, Prices& prices) {
+  const auto price = [&v](const char* key, Stated<Money>& entry, const char* meaning) {
+    v.price(key, entry, PricePer::thing, meaning);
+  };
+  price("change_over", prices.change_over, "another stub of the tractor fitted, lever and drawbar set for it");
+  price("move_drawbar", prices.move_drawbar, "the hitch pin set into another position");
+  price("set_device", prices.set_device, "another setting of the overload device, tested");
+  price("fit_device", prices.fit_device, "an overload device where there is none");
+  price("cut_tubes", prices.cut_tubes, "telescoping members and guard tubes cut and dressed");
+  price("longer_driveline", prices.longer_driveline, "longer telescoping members");
+  price("stronger_tube", prices.stronger_tube, "telescoping members of a larger section");
+  price("stronger_joints", prices.stronger_joints, "joints of a higher rating");
+  price("wide_angle_joint", prices.wide_angle_joint, "a wide-angle joint at one end");
+  price("change_yoke", prices.change_yoke, "another tractor yoke: for another stub, clamping, or longer");
+  price("align_yokes", prices.align_yokes, "the telescoping members put together anew");
+  price("place_of_input", prices.place_of_input, "a hitch extension, or the input connection moved");
+  price("guard", prices.guard, "one guard or shield fitted");
+  price("rotor_gear", prices.rotor_gear, "another gearbox between input and rotor");
+  price("implement_speed", prices.implement_speed, "another gearbox, or another implement, for the other PTO speed");
+  price("less_power", prices.less_power, "what a smaller width or feed loses over the time looked at");
+}
+
 template <class V> void fields(V& v, Case& value) {
   v.text("title", value.title, Need::optional, "one line that names the case");
   v.text("note", value.note, Need::optional, "remarks; carried into the report");
@@ -251,6 +282,7 @@ template <class V> void fields(V& v, Case& value) {
   v.object("range", value.range, "positions that the implement takes");
   v.object("fouling", value.fouling, "what the driveline or the tongue may foul");
   v.object("limits", value.limits, "limits that replace the defaults");
+  v.object("prices", value.prices, "what changes cost, work included: \"120 EUR\"");
 }
 
 } // namespace case_document

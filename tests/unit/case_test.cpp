@@ -212,6 +212,28 @@ TEST_CASE("all problems of a document are reported at once, and read_case carrie
   }
 }
 
+TEST_CASE("prices have a currency, one for all, and further stubs belong to a tractor that can change them") {
+  Json document = good_document();
+  document["prices"] = {{"cut_tubes", "80 EUR"}, {"guard", "120 EUR"}};
+  const Case value = read_case(document.dump());
+  CHECK(*value.prices.cut_tubes == Money{80.0, "EUR"});
+  CHECK(!value.prices.fit_device);
+  CHECK(write_case(read_case(write_case(value))) == write_case(value));
+  document["prices"]["guard"] = "120";
+  CHECK(try_read_case(document.dump()).problems.at(0).path == "prices.guard");
+  document["prices"]["guard"] = 120;
+  CHECK(try_read_case(document.dump()).problems.at(0).expected.find("no currency") != std::string::npos);
+  document["prices"]["guard"] = "120 USD";
+  CHECK(try_read_case(document.dump()).problems.at(0).expected.find("EUR") == 0);
+  document.erase("prices");
+  document["tractor"]["pto"]["other_stubs"] = {{{"type", 2}}};
+  CHECK(try_read_case(document.dump()).problems.at(0).path == "tractor.pto.other_stubs"); // its stub is fixed
+  document["tractor"]["pto"]["arrangement"] = "reversible";
+  CHECK(*read_case(document.dump()).tractor.pto.other_stubs.at(0).interface.type == 2.0);
+  document["tractor"]["pto"]["other_stubs"] = {{{"type", 2}, {"spline_count", 21}}};
+  CHECK(try_read_case(document.dump()).problems.at(0).path == "tractor.pto.other_stubs[0]");
+}
+
 TEST_CASE("documents that are no case") {
   const auto problem = [](std::string_view text) {
     const CaseReading reading = try_read_case(text);

@@ -4,6 +4,7 @@
 // A datum that the document does not state stays empty (`Stated`), and empty is never taken for a value:
 // "none" and "unstated" differ.
 
+#include <fieldshaft/cost/money.hpp>
 #include <fieldshaft/pto.hpp>
 #include <fieldshaft/units/text.hpp>
 
@@ -59,6 +60,12 @@ struct Interface {
   Stated<MeasuredLength> diameter;
 };
 
+/// A further stub that the tractor has, or that its manual allows in place of the one that is out.
+struct OtherStub {
+  Interface interface;
+  SteelChoice steel; ///< that of the stub which is out says nothing of this one
+};
+
 /// One position of the tractor's PTO speed lever.
 struct PtoGear {
   std::string name;
@@ -70,6 +77,7 @@ struct TractorPto {
   Stated<StubArrangement> arrangement;
   Interface stub;
   SteelChoice stub_steel;
+  std::vector<OtherStub> other_stubs;
   std::vector<PtoGear> gears;
   Stated<std::string> selected; ///< name of the gear that is engaged
   Stated<Torque> clutch_torque; ///< at which the PTO clutch of the tractor slips, at the PTO shaft
@@ -251,6 +259,26 @@ struct FoulingParts {
   std::vector<TyreCase> tyres; ///< of the tractor
 };
 
+/// What changes cost, work included, all in one currency. What is unstated has no price, which is not nothing.
+struct Prices {
+  Stated<Money> change_over;      ///< another stub of the tractor, lever and drawbar set for it
+  Stated<Money> move_drawbar;     ///< the pin into another position
+  Stated<Money> set_device;       ///< another setting of the overload device, tested
+  Stated<Money> fit_device;       ///< an overload device where there is none
+  Stated<Money> cut_tubes;        ///< members and guard tubes cut, ends dressed
+  Stated<Money> longer_driveline; ///< longer telescoping members
+  Stated<Money> stronger_tube;
+  Stated<Money> stronger_joints;
+  Stated<Money> wide_angle_joint;
+  Stated<Money> change_yoke;     ///< another tractor yoke, clamping or longer ones too
+  Stated<Money> align_yokes;     ///< put the telescoping members together anew
+  Stated<Money> place_of_input;  ///< hitch extension, or the input connection moved
+  Stated<Money> guard;           ///< one guard or shield fitted
+  Stated<Money> rotor_gear;      ///< another gearbox between input and rotor
+  Stated<Money> implement_speed; ///< another gearbox, or another implement, for the other PTO speed
+  Stated<Money> less_power;      ///< what a smaller width or feed loses over the time looked at
+};
+
 struct Case {
   std::string title;
   std::string note;
@@ -261,6 +289,7 @@ struct Case {
   WorkingRange range;
   FoulingParts fouling;
   Limits limits;
+  Prices prices;
 };
 
 } // namespace v0
