@@ -2,6 +2,8 @@
 // Dynamics of the driveline: whirling, torsional vibration, starting and stopping. Part of the compiled library.
 
 #include <fieldshaft/dynamics/beam.hpp>
+#include <fieldshaft/dynamics/interference.hpp>
 #include <fieldshaft/dynamics/modes.hpp>
+#include <fieldshaft/dynamics/response.hpp>
 #include <fieldshaft/dynamics/train.hpp>
 #include <fieldshaft/dynamics/whirl.hpp>
