@@ -111,6 +111,138 @@ TEST_CASE("no position of a linkage lies outside its envelope") {
   CHECK(open <= 30);
 }
 
+namespace {
+
+MountedTolerance any_tolerance(RandomInputs& random) {
+  const auto some = [&random] { return millimetres(random.whole(0, 2) == 0 ? 0.0 : random.between(0, 12)); };
+  MountedTolerance t;
+  t.driveline.front_joint = some();
+  t.driveline.rear_joint = some();
+  t.driveline.input_behind = some();
+  t.driveline.input_left = some();
+  t.driveline.input_up = some();
+  for (Length* l : {&t.lower_pivot_behind, &t.lower_pivot_below, &t.lower_link, &t.top_pivot_behind, &t.top_pivot_below,
+                    &t.top_link, &t.mast, &t.wheel, &t.ground})
+    *l = some();
+  return t;
+}
+
+/// A measurement somewhere within its tolerance, often at an end.
+Length within(RandomInputs& random, Length stated, Length tolerance) {
+  const int where = random.whole(0, 3);
+  if (where == 0) return stated + tolerance;
+  if (where == 1) return stated - tolerance;
+  return stated + random.between(-1, 1) * tolerance;
+}
+
+Mounted true_mounted(RandomInputs& random, Mounted m, const MountedTolerance& t) {
+  ThreePointLinkage& l = m.linkage;
+  l.lower_pivot_behind = within(random, l.lower_pivot_behind, t.lower_pivot_behind);
+  l.lower_pivot_below = within(random, l.lower_pivot_below, t.lower_pivot_below);
+  l.lower_link = within(random, l.lower_link, t.lower_link);
+  l.top_pivot_behind = within(random, l.top_pivot_behind, t.top_pivot_behind);
+  l.top_pivot_below = within(random, l.top_pivot_below, t.top_pivot_below);
+  l.top_link = within(random, l.top_link, t.top_link);
+  const double side = random.between(0, 2.0 * pi);
+  l.mast_height += std::sin(side) * t.mast;
+  l.mast_forward += std::cos(side) * t.mast;
+  Driveline& d = m.driveline;
+  d.front_joint = within(random, d.front_joint, t.driveline.front_joint);
+  d.rear_joint = within(random, d.rear_joint, t.driveline.rear_joint);
+  d.input = Position(within(random, d.input.forward(), t.driveline.input_behind),
+                     within(random, d.input.left(), t.driveline.input_left),
+                     within(random, d.input.up(), t.driveline.input_up));
+  return m;
+}
+
+int escapes_at(const DrivelineState& s, const DrivelineEnvelope& e) {
+  return (s.front_angle > e.front_angle.upper) + (s.rear_angle > e.rear_angle.upper) +
+         (math::abs(s.difference) > e.difference.upper) + (s.length > e.longest.upper) + (s.length < e.shortest.lower) +
+         (s.speed_variation > e.speed_variation->upper);
+}
+
+EnvelopeOptions coarse() {
+  EnvelopeOptions options;
+  options.angle_gap = degrees(0.2);
+  options.length_gap = millimetres(2.0);
+  options.variation_gap = 0.005;
+  options.budget = 5000;
+  return options;
+}
+
+} // namespace
+
+TEST_CASE("no linkage and driveline within the tolerances lies outside the tolerant envelope") {
+  RandomInputs random;
+  int escapes = 0;
+  int closed = 0;
+  double widest = 0.0;
+  for (int i = 0; i < 60; ++i) {
+    Mounted m = any_mounted(random, false);
+    m.range.yaw = {degrees(-random.between(0, 3)), degrees(random.between(0, 3))};
+    m.range.roll = {degrees(-random.between(0, 4)), degrees(random.between(0, 4))};
+    if (i % 3 == 0) m.driveline.yoke_phase = degrees(random.between(-20, 20));
+    const MountedTolerance t = any_tolerance(random);
+    MountedEnvelope e;
+    try {
+      e = driveline_envelope(m.driveline, m.linkage, t, m.range, coarse());
+    } catch (const InputError&) {
+      continue; // some linkage within the tolerances cannot close
+    }
+    ++closed;
+    const MountedEnvelope stated = driveline_envelope(m.driveline, m.linkage, m.range, coarse());
+    CHECK(e.envelope.front_angle.upper > stated.envelope.front_angle.lower);
+    CHECK(e.envelope.longest.upper > stated.envelope.longest.lower);
+    widest = std::max(widest, (e.envelope.longest.upper - stated.envelope.longest.upper).value());
+    for (int j = 0; j < 4000; ++j) {
+      const Mounted real = j % 5 == 0 ? m : true_mounted(random, m, t);
+      const LinkagePosition position{any_length(random, m.range.lift), {}, {}};
+      Pose pose = mounted_pose(real.linkage, position);
+      pose.attitude.yaw = random.between(0, 1) * (m.range.yaw.high - m.range.yaw.low) + m.range.yaw.low;
+      pose.attitude.roll = random.between(0, 1) * (m.range.roll.high - m.range.roll.low) + m.range.roll.low;
+      ThreePointLinkage ends = real.linkage; // pose of the link ends, with the coupler's offset in the implement
+      ends.coupler_depth = ends.coupler_rise = Length{};
+      pose.pin = mounted_pose(ends, position).pin;
+      escapes += escapes_at(driveline_at(detail::coupled(real.driveline, real.linkage), pose), e.envelope);
+    }
+  }
+  MESSAGE("tolerant envelopes: " << closed << ", the longest driveline by at most " << widest * 1e3 << " mm more");
+  CHECK(escapes == 0);
+  CHECK(closed > 40);
+  CHECK(widest < 0.1);
+}
+
+TEST_CASE("a machine on its wheel with the top link slack lies within its envelope, tolerances included") {
+  RandomInputs random;
+  int escapes = 0;
+  int seen = 0;
+  for (int i = 0; i < 40; ++i) {
+    const Mounted m = any_mounted(random, false);
+    const MountedTolerance t = any_tolerance(random);
+    const SupportWheel wheel{millimetres(random.between(1500, 4000)), millimetres(random.between(200, 600)),
+                             millimetres(random.between(400, 700))};
+    MountedEnvelope e;
+    try {
+      e = driveline_envelope(m.driveline, m.linkage, wheel, t, m.range, coarse());
+    } catch (const InputError&) {
+      continue;
+    }
+    ++seen;
+    for (int j = 0; j < 3000; ++j) {
+      const Mounted real = true_mounted(random, m, t);
+      const double side = random.between(0, 2.0 * pi);
+      SupportWheel there = wheel;
+      there.behind += std::cos(side) * t.wheel;
+      there.below += std::sin(side) * t.wheel;
+      there.ground_below_pivot = within(random, there.ground_below_pivot, t.ground);
+      const SlackPose pose = slack_pose(real.linkage, there, any_length(random, m.range.lift));
+      escapes += escapes_at(driveline_at(real.driveline, pose.pose), e.envelope);
+    }
+  }
+  CHECK(escapes == 0);
+  CHECK(seen > 20);
+}
+
 TEST_CASE("lift limit: every position up to the allowed lift keeps the limits") {
   RandomInputs random;
   int limited = 0;
@@ -171,6 +303,18 @@ TEST_CASE("impossible mounted ranges are refused") {
   CHECK_THROWS_AS(envelope({{metres(0.1), metres(0.0)}, {}, {}}), InputError);
   CHECK_THROWS_AS(envelope({{metres(-2), metres(0.0)}, {}, {}}), InputError);
   CHECK_THROWS_AS(envelope({{metres(0), metres(0.1)}, {metres(0), metres(3)}, {}}), InputError);
+  const auto tolerant = [&m](const MountedTolerance& t) {
+    return driveline_envelope(m.driveline, m.linkage, t, m.range);
+  };
+  MountedTolerance tolerance;
+  tolerance.top_link = metres(2); // some linkage within it cannot close
+  CHECK_THROWS_AS(tolerant(tolerance), InputError);
+  tolerance.top_link = metres(-1);
+  CHECK_THROWS_AS(tolerant(tolerance), InputError);
+  MountedRange both = m.range;
+  both.sway = {metres(0), metres(0.1)};
+  both.yaw = {Angle{}, degrees(1)};
+  CHECK_THROWS_AS(envelope(both), InputError);
   m.linkage.top_link = metres(2);
   CHECK_THROWS_AS(envelope({{metres(0), metres(0.1)}, {}, {}}), InputError);
   CHECK_THROWS_AS(lift_limit(m.driveline, m.linkage, m.range, {}), InputError);

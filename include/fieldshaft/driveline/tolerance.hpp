@@ -95,7 +95,7 @@ private:
     return std::asin(std::min(1.0, slack_.size() / (least + slack_.size())));
   }
 
-  /// k + 1/k = (1 - c12²)/(c1 c2) + 2 c12 changes by no more than its slopes in the three cosines times their changes.
+  /// By the greatest change that the tolerances can bring, from the greatest angles.
   void variation(DrivelineEnvelope& e, const DrivelineEnvelope& exact, double least) {
     if (!exact.speed_variation) return;
     if (driveline_.wide_angle_front || driveline_.wide_angle_rear) {
@@ -104,19 +104,13 @@ private:
             variation_of(driveline_.wide_angle_front ? e.rear_angle : e.front_angle, options_.variation_gap);
       return;
     }
-    const double c1 = std::cos(e.front_angle.upper.value());
-    const double c2 = std::cos(e.rear_angle.upper.value());
-    const bool bounded = driveline_.yoke_phase == Angle{} && c1 > 0.0 && c2 > 0.0;
+    const double u = exact.speed_variation->upper;
     double upper = std::numeric_limits<double>::infinity();
-    if (bounded) {
-      const double bend = std::min(0.5 * pi, (e.front_angle.upper + e.rear_angle.upper).value());
-      const double turn = 2.0 * std::sin(0.5 * line_turn(least));
-      const double slope = math::power<2>(std::sin(bend)) / (c1 * c2);
-      const double change =
-          slope * (turn / c1 + (turn + slack_.turn) / c2) + 2.0 * (1.0 + 1.0 / (c1 * c2)) * slack_.turn;
-      const double u = exact.speed_variation->upper;
-      const double unevenness = u * u / (std::sqrt(u * u + 4.0) + 2.0);
-      upper = variation_from(unevenness + change);
+    if (is_finite(u)) {
+      const double unevenness = u * u / (std::sqrt(u * u + 4.0) + 2.0); // k + 1/k - 2, without cancellation
+      upper = variation_from(unevenness + unevenness_change(unevenness, e.front_angle.upper.value(),
+                                                            e.rear_angle.upper.value(), pi, line_turn(least),
+                                                            slack_.turn, driveline_.yoke_phase == Angle{}));
     }
     const Triple at = triple(exact.speed_variation->at);
     const Attained a = attained(at, [](const DrivelineState& s) { return s.speed_variation; });
@@ -187,9 +181,9 @@ private:
 /// Every extreme's bounds hold for all drivelines within the tolerances and all attitudes of the range; `value` is
 /// attained by one of them. Bounds are wider than the wanted gap where tolerances are large: remainders of the second
 /// order are bounded, not followed, and difference and speed variation by their greatest change. `gap` says what was
-/// reached and `proved` whether it is the wanted one. With yokes that are not in line the speed variation has no upper
-/// bound here. Source: branch and bound as without tolerances, the allowance of this header on top. Example: both
-/// joints 0.5 m from the pin, straight, pin distance ± 10 mm: longest 1000 mm to 1010 mm.
+/// reached and `proved` whether it is the wanted one. Source: branch and bound as without tolerances, the allowance of
+/// this header on top. Example: both joints 0.5 m from the pin, straight, pin distance ± 10 mm: longest 1000 mm to 1010
+/// mm.
 inline TolerantEnvelope driveline_envelope(const Driveline& driveline, const Position& pin,
                                            const DrivelineTolerance& tolerance, const AttitudeRange& range,
                                            const EnvelopeOptions& options = {}) {

@@ -12,6 +12,28 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace detail {
 
+/// By how much k + 1/k grows at most where the centre line and one outer shaft turn elsewhere.
+///
+///   unevenness   bound of k + 1/k - 2 before
+///   front, rear  bounds of the joint angles after [rad]
+///   bend         bound of the angle between the outer shafts after [rad]
+///   line, shaft  greatest turn of the centre line and of an outer shaft [rad]
+/// With yokes in line by the slopes of (1 - c12²)/(c1 c2) + 2 c12; else N/(c1 c2), N the bracket above, whose terms
+/// change by no more than 13 turns together.
+inline double unevenness_change(double unevenness, double front, double rear, double bend, double line, double shaft,
+                                bool in_line) noexcept {
+  const double c1 = std::cos(front);
+  const double c2 = std::cos(rear);
+  if (!(c1 > 0.0 && c2 > 0.0)) return std::numeric_limits<double>::infinity();
+  const double turn = 2.0 * std::sin(0.5 * line) + shaft;
+  if (turn == 0.0) return 0.0;
+  if (in_line) {
+    const double sine = std::sin(std::min({0.5 * pi, front + rear, bend}));
+    return sine * sine / (c1 * c2) * turn * (1.0 / c1 + 1.0 / c2) + 2.0 * (1.0 + 1.0 / (c1 * c2)) * shaft;
+  }
+  return (unevenness + 2.0) * ((1.0 + turn / c1) * (1.0 + turn / c2) - 1.0) + 13.0 * (turn + shaft) / (c1 * c2);
+}
+
 class UnevennessObjective {
 public:
   UnevennessObjective(const Shafts& shafts, double yoke_phase, double gap, double least_length)
