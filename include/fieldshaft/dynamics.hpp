@@ -3,7 +3,9 @@
 
 #include <fieldshaft/dynamics/beam.hpp>
 #include <fieldshaft/dynamics/interference.hpp>
+#include <fieldshaft/dynamics/line.hpp>
 #include <fieldshaft/dynamics/modes.hpp>
 #include <fieldshaft/dynamics/response.hpp>
+#include <fieldshaft/dynamics/simulation.hpp>
 #include <fieldshaft/dynamics/train.hpp>
 #include <fieldshaft/dynamics/whirl.hpp>
