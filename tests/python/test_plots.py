@@ -78,12 +78,80 @@ def test_joint_angles() -> None:
         assert text in _texts(figure)
 
 
+def test_envelope_map() -> None:
+    limits = fieldshaft.DrivelineLimits("25 deg", None, None, "1 m", None)
+    figure = plots.envelope_map(SHAFT, PIN, TURNS, limits, points=7)
+    figure.canvas.draw()
+    assert len(figure.axes) == 4 and figure.get_suptitle()
+    envelope = fieldshaft.driveline_envelope(SHAFT, PIN, TURNS)
+    text = _texts(figure)
+    assert f"at most {envelope.front_angle.upper.m:.1f}°" in text and f"at most {envelope.longest.upper.m:.0f} mm" in text
+    assert f"at least {envelope.shortest.lower.m:.0f} mm" in text
+    assert "front joint, limit 25.0°" in text and "rear joint, limit" not in text
+    hatched = [c for ax in figure.axes for c in ax.collections if any(getattr(c, "hatches", None) or [])]
+    assert len(hatched) == 2  # front joint and longest: the two limits that are exceeded
+    (dot,) = [line for line in figure.axes[0].get_lines() if line.get_marker() == "o"]
+    assert dot.get_xdata()[0] == pytest.approx(envelope.front_angle.at.yaw.m)
+    level = fieldshaft.AttitudeRange(fieldshaft.AngleRange("-50 deg", "50 deg"))
+    with pytest.raises(fieldshaft.InputError, match="envelope_map: range = pitch of no width"):
+        plots.envelope_map(SHAFT, PIN, level)
+
+
+LINKAGE = fieldshaft.ThreePointLinkage(
+    "100 mm", "250 mm", "900 mm", "200 mm", "-300 mm", "650 mm", "610 mm", span="820 mm", convergence="1900 mm"
+)
+
+
+def test_views_of_a_mounted_implement() -> None:
+    shaft = fieldshaft.Driveline("60 mm", "60 mm", fieldshaft.Position("-100 mm", "0 mm", "250 mm"))
+    where = fieldshaft.LinkagePosition("350 mm", "60 mm")
+    figure = plots.views(shaft, where, LINKAGE)
+    _drawn(figure)
+    side, plan = (_lines(ax) for ax in figure.axes)
+    assert {"lower links", "top link", "driveline", "input shaft", "hitch point"} <= set(side) and "drawbar" not in side
+    top = np.hypot(np.ptp(side["top link"].get_xdata()), np.ptp(side["top link"].get_ydata()))
+    assert top == pytest.approx(650.0, rel=0.01)  # sway enters the side view by its square
+    pose = fieldshaft.mounted_pose(LINKAGE, where)
+    assert side["hitch point"].get_ydata()[0] == pytest.approx(pose.pin.up.m_as("mm"))
+    assert plan["hitch point"].get_ydata()[0] == pytest.approx(60.0)
+    with pytest.raises(TypeError, match="views: pose = .*expected a Pose, or a LinkagePosition with"):
+        plots.views(shaft, where)
+
+
+def test_stresses() -> None:
+    spline = fieldshaft.stub_spline_of_type(fieldshaft.pto_type(1)).value
+    tube = fieldshaft.TubeSection("60 mm", "50 mm")
+    limits = fieldshaft.spline_limits("surface_hardened_c48_53")
+    figure = plots.stresses("1500 N·m", spline, limits, tube, "120 MPa")
+    _drawn(figure)
+    stress = fieldshaft.spline_stress(spline, "1500 N·m")
+    shares = [
+        *(getattr(stress, name) / getattr(limits.value, name) for name in ("root_torsion", "tooth_shear", "flank_pressure")),
+        fieldshaft.torsion_stress(tube, "1500 N·m") / pint.Quantity(120, "MPa"),
+    ]
+    assert [bar.get_width() for bar in figure.axes[0].patches] == pytest.approx([100 * s.m_as("dimensionless") for s in shares])
+    assert [bool(bar.get_hatch()) for bar in figure.axes[0].patches] == [s.m_as("dimensionless") > 1 for s in shares]
+    assert "no limit stated" in _texts(plots.stresses("1500 N·m", section=tube))
+    with pytest.raises(TypeError, match="neither spline nor section"):
+        plots.stresses("1500 N·m")
+
+
+def test_pto_torque() -> None:
+    figure = plots.pto_torque("70 kW", "540 rpm")
+    _drawn(figure)
+    point = _lines(figure.axes[0])["this case: 70 kW, 1,238 N·m"]
+    assert point.get_ydata()[0] == pytest.approx(fieldshaft.shaft_torque("70 kW", "540 rpm").m)
+    assert {"type 1", "type 2", "type 3", "type 4"} <= set(_lines(figure.axes[0]))
+    assert "this case" not in _texts(plots.pto_torque())
+
+
 def test_views() -> None:
     pose = fieldshaft.Pose(PIN, fieldshaft.Attitude("-35 deg", "5 deg"))
     figure = plots.views(SHAFT, pose)
     _drawn(figure)
     state = fieldshaft.driveline_at(SHAFT, pose)
-    assert f"{state.front_angle.m:.1f}° at the front" in _texts(figure)
+    assert f"{state.front_angle.m:.1f}° at the front joint" in _texts(figure)
+    assert "drawbar" in _lines(figure.axes[0])
     side, plan = (_lines(ax)["driveline"] for ax in figure.axes)
     x, y, z = side.get_xdata(), plan.get_ydata(), side.get_ydata()
     assert np.sqrt(np.ptp(x) ** 2 + np.ptp(y) ** 2 + np.ptp(z) ** 2) == pytest.approx(state.length.m, rel=1e-12)
