@@ -53,7 +53,7 @@ class Simulation {
 public:
   Simulation(const PtoLine& line, const SimulationSettings& settings)
       : settings_(settings), machine_(line), recorder_(machine_, line, settings), start_(machine_.initial_state()),
-        x_(start_), between_(start_), first_(machine_.make_moment()), middle_(first_), last_(first_),
+        x_(start_), between_(start_), first_(machine_.make_moment()), middle_(first_), last_(first_), peak_(first_),
         duration_(settings.duration.value()), dt_(1e-4 * duration_),
         stepper_(Controlled(ErrorAgainstScale(share_of_tolerance * settings.relative_tolerance, machine_.scales()),
                             Adjuster(longest_step * duration_))) {}
@@ -141,31 +141,35 @@ private:
     return machine_.holds(time, between_, now);
   }
 
-  /// Goes to the end of the step, or to the first change of modes that its middle or end shows.
+  /// Goes to the end of the step, or to the first change of modes that its middle, its end or a peak within shows.
   bool look_for_change() {
     const double begin = time_;
     const double end = std::min(stepper_.current_time(), stretch_end_);
-    double middle = 0.5 * (begin + end);
-    double to = end;
-    bool changed = false;
-    if (!still_holds(middle, middle_)) {
-      to = locate(begin, middle);
-      changed = true;
-    } else if (!still_holds(end, last_)) {
-      to = locate(middle, end);
-      changed = true;
+    const double middle = 0.5 * (begin + end);
+    double at = 0.0;
+    if (!still_holds(middle, middle_)) return go_to(locate(begin, middle), true);
+    if (!still_holds(end, last_)) return go_to(locate(middle, end), true);
+    if (!recorder_.peak_between({begin, middle, end}, first_, middle_, last_, at)) return go_to(end, false);
+    if (still_holds(at, peak_)) {
+      recorder_.torques(at, peak_);
+      return go_to(end, false);
     }
-    if (changed) {
-      middle = 0.5 * (begin + to);
-      look_at(middle, middle_);
-      ++changes_;
-    }
-    sample_until(to);
-    look_at(to, last_);
-    record_peaks({begin, middle, to});
+    return go_to(locate(at < middle ? begin : middle, at), true);
+  }
+
+  /// Goes on to a time within the step.
+  bool go_to(double time, bool changed) {
+    sample_until(time);
+    const double middle = 0.5 * (time_ + time);
+    look_at(middle, middle_);
+    recorder_.torques(middle, middle_);
+    look_at(time, last_);
+    recorder_.torques(time, last_);
+    recorder_.passed(time - time_);
     x_ = between_;
-    time_ = to;
+    time_ = time;
     std::swap(first_, last_);
+    changes_ += changed ? 1 : 0;
     return changed;
   }
 
@@ -174,21 +178,9 @@ private:
     const double tolerance = std::max(settings_.event_tolerance.value(), 1e-15 * duration_);
     while (changed - holding > tolerance) {
       const double half = 0.5 * (holding + changed);
-      (still_holds(half, last_) ? holding : changed) = half;
+      (still_holds(half, peak_) ? holding : changed) = half;
     }
     return changed;
-  }
-
-  /// Leaves `between_` at the end of the interval.
-  void record_peaks(const double (&times)[3]) {
-    recorder_.passed(times[2] - times[0]);
-    recorder_.torques(times[1], middle_);
-    recorder_.torques(times[2], last_);
-    double at = 0.0;
-    if (!recorder_.peak_between(times, first_, middle_, last_, at)) return;
-    look_at(at, middle_);
-    recorder_.torques(at, middle_);
-    stepper_.calc_state(times[2], between_);
   }
 
   void sample_until(double time) {
@@ -206,7 +198,7 @@ private:
   Machine machine_;
   Recorder recorder_;
   State start_, x_, between_;
-  Moment first_, middle_, last_;
+  Moment first_, middle_, last_, peak_;
   double duration_;
   double time_ = 0.0;
   double stretch_end_ = 0.0;

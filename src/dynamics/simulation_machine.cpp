@@ -18,15 +18,6 @@ constexpr double infinity = std::numeric_limits<double>::infinity();
 /// Speeds and torques below this share of the natural ones are taken for none: far below the error of a step.
 constexpr double small_share = 1e-9;
 
-double twist_beyond_play(const Link& link, double twist) noexcept { return twist - link.contact * link.half_play; }
-
-/// Torque of a shaft. Flanks with play between them push and never pull.
-double shaft_torque(const Link& link, double twist, double rate) noexcept {
-  if (link.contact == 0) return 0.0;
-  const double torque = link.stiffness * twist_beyond_play(link, twist) + link.damping * rate;
-  return link.half_play > 0.0 && link.contact * torque < 0.0 ? 0.0 : torque;
-}
-
 double greatest_torque(const EngineDrive& engine) { return engine.line.peak().torque.value() / engine.ratio; }
 
 double greatest_friction(const LineBody& body) {
@@ -197,7 +188,7 @@ double Machine::twist_energy(const State& x) const {
   double energy = 0.0;
   for (const Link& link : links_) {
     if (!link.shaft || link.contact == 0) continue;
-    const double twist = twist_beyond_play(link, x[link.twist]);
+    const double twist = link.sprung(x[link.twist]);
     energy += 0.5 * link.stiffness * twist * twist;
   }
   return energy;
@@ -228,7 +219,8 @@ void Machine::link_torques(double time, const State& x, Moment& now) const {
       if (link.jointed) {
         now.lever[i] = text::joint_pair_speed_ratio(link.front, link.rear, link.phase, x[link.angle]);
       }
-      now.torque[i] = shaft_torque(link, x[link.twist], now.lever[i] * x[i] - x[i + 1] / link.ratio);
+      const bool carries = link.contact != 0 && !link.parted;
+      now.torque[i] = carries ? link.spring_torque(x[link.twist], twist_rate(i, x, now)) : 0.0;
     } else if (link.slips()) {
       now.torque[i] = link.slip > 0 ? link.capacity.forward(time) : -link.capacity.backward(time);
     } else {
@@ -307,8 +299,8 @@ void Machine::derivative(const State& x, const Moment& now, State& dxdt) const {
   for (std::size_t i = 0; i < links_.size(); ++i) {
     const Link& link = links_[i];
     if (link.shaft) {
-      const double rate = now.lever[i] * x[i] - x[i + 1] / link.ratio;
-      const double elastic = link.contact == 0 ? 0.0 : link.stiffness * twist_beyond_play(link, x[link.twist]);
+      const double rate = twist_rate(i, x, now);
+      const double elastic = link.contact == 0 ? 0.0 : link.stiffness * link.sprung(x[link.twist]);
       dxdt[link.twist] = rate;
       if (link.jointed) dxdt[link.angle] = x[i];
       dxdt[heat_ + i] = (now.torque[i] - elastic) * rate;

@@ -35,13 +35,20 @@ struct Link {
   bool jointed = false;
   double front = 0.0, rear = 0.0, phase = 0.0;
   std::size_t twist = 0, angle = 0; ///< places in the state
-  int contact = 1;                  ///< flank that carries: 1 driving, -1 driven, 0 between; always 1 without play
+  int contact = 1;                  ///< flank that touches: 1 driving, -1 driven, 0 between; always 1 without play
+  bool parted = false;              ///< the flank has been pulled off faster than it springs back
   // A stiff link.
   Capacity capacity;
   double break_away = 1.0;
   int slip = 0; ///< 0 holds, 1 the body before it is faster, -1 the body behind it is faster
   bool open = false, broken = false, tripped = false;
 
+  /// Twist of the spring, beyond the play.
+  double sprung(double angle_of_twist) const noexcept { return angle_of_twist - contact * half_play; }
+  /// Torque while the flank touches.
+  double spring_torque(double angle_of_twist, double rate) const noexcept {
+    return stiffness * sprung(angle_of_twist) + damping * rate;
+  }
   bool holds_stiffly() const noexcept { return !shaft && !open && slip == 0; }
   bool slips() const noexcept { return !shaft && !open && slip != 0; }
 };
@@ -121,10 +128,15 @@ private:
   void balance_group(std::size_t first, std::size_t last, Moment& now) const;
 
   // The modes.
+  bool shaft_applies(const Link& link, std::size_t i, const State& x, const Moment& now) const;
+  void change_contact(Link& link, std::size_t i, const State& x, const Moment& now) const;
   bool link_applies(std::size_t i, double time, const State& x, const Moment& now) const;
   bool body_applies(std::size_t i, const State& x, const Moment& now) const;
   int beyond_capacity(std::size_t i, double time, const Moment& now) const;
   double difference(std::size_t link, const State& x) const noexcept { return x[link] - x[link + 1]; }
+  double twist_rate(std::size_t i, const State& x, const Moment& now) const noexcept {
+    return now.lever[i] * x[i] - x[i + 1] / links_[i].ratio;
+  }
   void set_capacity(std::size_t i, double time);
   void set_friction(std::size_t i, double time);
   void take_over_set_times(double time, State& x);
@@ -132,7 +144,7 @@ private:
   void block(std::size_t i, double time, State& x);
   void let_go(std::size_t i, int sense, double time);
   void lock(std::size_t i, State& x);
-  void change_links(double time, State& x);
+  void change_links(double time, State& x, const Moment& now);
   void change_bodies(State& x);
   void set_senses(State& x);
   void start_groups(const Moment& now);

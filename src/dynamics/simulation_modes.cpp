@@ -42,15 +42,28 @@ bool Machine::holds(double time, const State& x, const Moment& now) const {
 
 bool Machine::link_applies(std::size_t i, double time, const State& x, const Moment& now) const {
   const Link& link = links_[i];
-  if (link.shaft) {
-    if (link.half_play == 0.0) return true;
-    const double twist = x[link.twist];
-    if (link.contact == 0) return std::abs(twist) <= link.half_play + small_angle;
-    return link.contact * twist >= link.half_play - small_angle;
-  }
+  if (link.shaft) return link.half_play == 0.0 || shaft_applies(link, i, x, now);
   if (link.open) return true;
   if (link.slip == 0) return beyond_capacity(i, time, now) == 0;
   return link.slip * difference(i, x) >= -small_speed_;
+}
+
+/// Flanks with play between them push and never pull.
+bool Machine::shaft_applies(const Link& link, std::size_t i, const State& x, const Moment& now) const {
+  const double twist = x[link.twist];
+  if (link.contact == 0) return std::abs(twist) <= link.half_play + small_angle;
+  if (link.contact * twist < link.half_play - small_angle) return false;
+  const double push = link.contact * link.spring_torque(twist, twist_rate(i, x, now));
+  return link.parted ? push <= small_torque_ : push >= -small_torque_;
+}
+
+void Machine::change_contact(Link& link, std::size_t i, const State& x, const Moment& now) const {
+  const double twist = x[link.twist];
+  const double edge = link.half_play + (link.contact == 0 ? small_angle : -small_angle);
+  const int contact = std::abs(twist) <= edge ? 0 : sign_of(twist);
+  const double before = link.contact == contact && link.parted ? small_torque_ : -small_torque_;
+  link.contact = contact;
+  link.parted = contact != 0 && contact * link.spring_torque(twist, twist_rate(i, x, now)) < before;
 }
 
 bool Machine::body_applies(std::size_t i, const State& x, const Moment& now) const {
@@ -125,15 +138,16 @@ void Machine::engage_or_release(std::size_t i, double time, State& x) {
   if (!engaged) link.open = true;
 }
 
-/// Stops a body at once. The links beside it that held now slip, since nothing else stops its neighbours.
+/// Stops a body at once. The links beside it slip from now on, since nothing else stops its neighbours.
 void Machine::block(std::size_t i, double time, State& x) {
   Body& body = bodies_[i];
   body.blocked = true;
   impact_ += 0.5 * body.inertia * x[i] * x[i];
   x[i] = 0.0;
-  for (const std::size_t link : {i - 1, i}) {
-    if (link >= links_.size() || !links_[link].holds_stiffly()) continue;
-    if (std::abs(difference(link, x)) > small_speed_) let_go(link, sign_of(difference(link, x)), time);
+  for (std::size_t link = i == 0 ? 0 : i - 1; link <= i && link < links_.size(); ++link) {
+    const int sense = std::abs(difference(link, x)) <= small_speed_ ? 0 : sign_of(difference(link, x));
+    if (links_[link].holds_stiffly() && sense != 0) let_go(link, sense, time);
+    if (links_[link].slips()) links_[link].slip = sense;
   }
 }
 
@@ -166,17 +180,12 @@ void Machine::lock(std::size_t i, State& x) {
   for (std::size_t k = first; k <= last; ++k) x[k] = common;
 }
 
-void Machine::change_links(double time, State& x) {
+void Machine::change_links(double time, State& x, const Moment& now) {
   for (std::size_t i = 0; i < links_.size(); ++i) {
     Link& link = links_[i];
-    if (link.shaft) {
-      if (link.half_play == 0.0) continue;
-      const double twist = x[link.twist];
-      const double edge = link.half_play + (link.contact == 0 ? small_angle : -small_angle);
-      link.contact = std::abs(twist) <= edge ? 0 : sign_of(twist);
-    } else if (link.slips() && link.slip * difference(i, x) <= small_speed_) {
-      if (link.capacity.forward(time) + link.capacity.backward(time) > 0.0) lock(i, x);
-    }
+    if (link.shaft && link.half_play > 0.0) change_contact(link, i, x, now);
+    if (!link.slips() || link.slip * difference(i, x) > small_speed_) continue;
+    if (link.capacity.forward(time) + link.capacity.backward(time) > 0.0) lock(i, x);
   }
 }
 
@@ -245,9 +254,10 @@ void Machine::change(double time, State& x, std::vector<LineEvent>& events) {
   const std::vector<Link> links = links_;
   const std::vector<Body> bodies = bodies_;
   if (next_set_time() <= time) take_over_set_times(time, x);
-  change_links(time, x);
-  change_bodies(x);
   Moment now = make_moment();
+  evaluate(time, x, now);
+  change_links(time, x, now);
+  change_bodies(x);
   for (bool changed = true; changed;) { // ends: every round lets one more link go
     set_senses(x);
     evaluate(time, x, now);
