@@ -55,6 +55,10 @@ template <> struct Words<DevicePlace> {
   static constexpr std::array<Choice<DevicePlace>, 2> list{
       {{DevicePlace::tractor_end, "tractor end"}, {DevicePlace::implement_end, "implement end"}}};
 };
+template <> struct Words<MassDrive> {
+  static constexpr std::array<Choice<MassDrive>, 3> list{
+      {{MassDrive::engine, "engine"}, {MassDrive::pto, "pto"}, {MassDrive::geared, "geared"}}};
+};
 template <> struct Words<bool> { static constexpr std::array<Choice<bool>, 2> list{{{true, "yes"}, {false, "no"}}}; };
 
 } // namespace case_document

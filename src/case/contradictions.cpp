@@ -162,23 +162,65 @@ void check_peak(Problems& problems, const Implement& implement) {
        "at least one plus implement.torque_swing (" + check::text_of(1.0 + *implement.torque_swing, "") + ")"});
 }
 
-void check_tube(Problems& problems, const TubeProfile& tube) {
+void check_tube(Problems& problems, const std::string& path, const TubeProfile& tube) {
   const auto same = [](Length l) { return l; };
-  expect_below(problems, "driveline.tube.inner_diameter", tube.inner_diameter, tube.outer_diameter,
-               "driveline.tube.outer_diameter", same);
+  expect_below(problems, (path + ".inner_diameter").c_str(), tube.inner_diameter, tube.outer_diameter,
+               (path + ".outer_diameter").c_str(), same);
   const bool round = tube.outer_diameter || tube.inner_diameter;
-  const bool profile = tube.enclosed_area || tube.perimeter || tube.wall;
+  const bool profile = tube.enclosed_area || tube.perimeter || tube.wall || tube.second_moment;
   if (round && profile) {
     problems.push_back(
-        {"driveline.tube", "diameters and a profile", "either diameters, or enclosed_area, perimeter and wall"});
+        {path, "diameters and a profile", "either diameters, or enclosed_area, perimeter and wall of a profile"});
   }
   if (tube.enclosed_area && tube.perimeter) {
     // Of all closed curves of a given length the circle encloses the largest area.
     const double length = tube.perimeter->value();
     if (tube.enclosed_area->value() > length * length / (4.0 * pi) * (1.0 + 1e-9)) {
-      problems.push_back({"driveline.tube.enclosed_area", text_of(amount_of(*tube.enclosed_area)),
+      problems.push_back({path + ".enclosed_area", text_of(amount_of(*tube.enclosed_area)),
                           "no more than a circle of that perimeter encloses"});
     }
+  }
+}
+
+void check_positions(Problems& problems, const Stated<double>& positions) {
+  if (!positions || (*positions == std::floor(*positions) && *positions <= 1000.0)) return;
+  problems.push_back({"driveline.telescope_positions", check::text_of(*positions, ""), "a whole number up to 1000"});
+}
+
+void check_masses(Problems& problems, const std::vector<LineMass>& masses) {
+  for (std::size_t i = 0; i < masses.size(); ++i) {
+    const std::string path = "torsion.masses[" + std::to_string(i) + "]";
+    for (std::size_t j = 0; j < i; ++j) {
+      if (masses[i].name != masses[j].name) continue;
+      problems.push_back({path + ".name", "\"" + masses[i].name + "\"", "a name that no other mass has"});
+    }
+    if (masses[i].speed && masses[i].turns_with && *masses[i].turns_with != MassDrive::geared) {
+      problems.push_back(
+          {path + ".speed", text_of(amount_of(*masses[i].speed)), "no speed unless turns_with is \"geared\""});
+    }
+  }
+}
+
+void check_torsion(Problems& problems, const TorsionCase& torsion) {
+  check_masses(problems, torsion.masses);
+  const auto expect_mass = [&](const std::string& path, const std::string& name) {
+    std::string names;
+    for (const LineMass& mass : torsion.masses) {
+      if (mass.name == name) return;
+      names += (names.empty() ? "\"" : ", \"") + mass.name + "\"";
+    }
+    problems.push_back(
+        {path, "\"" + name + "\"", names.empty() ? "a mass of torsion.masses, which lists none" : "one of " + names});
+  };
+  for (std::size_t i = 0; i < torsion.shafts.size(); ++i) {
+    const std::string path = "torsion.shafts[" + std::to_string(i) + "]";
+    expect_mass(path + ".from", torsion.shafts[i].from);
+    expect_mass(path + ".to", torsion.shafts[i].to);
+    if (torsion.shafts[i].from != torsion.shafts[i].to) continue;
+    problems.push_back({path + ".to", "\"" + torsion.shafts[i].to + "\"", "another mass than " + path + ".from"});
+  }
+  for (std::size_t i = 0; i < torsion.pulses.size(); ++i) {
+    expect_mass("torsion.pulses[" + std::to_string(i) + "].of", torsion.pulses[i].of);
   }
 }
 
@@ -243,7 +285,10 @@ void find_contradictions(const Case& value, Problems& problems) {
   check_gears(problems, value.tractor.pto);
   check_speeds(problems, value);
   check_peak(problems, value.implement);
-  check_tube(problems, value.driveline.tube);
+  check_tube(problems, "driveline.tube", value.driveline.tube);
+  check_tube(problems, "driveline.other_tube", value.driveline.other_tube);
+  check_positions(problems, value.driveline.telescope_positions);
+  if (value.torsion) check_torsion(problems, *value.torsion);
   check_hitch(problems, value.tractor.hitch);
   check_ranges(problems, value);
   check_prices(problems, value.prices);

@@ -145,6 +145,8 @@ template <class V> void fields(V& v, TubeProfile& tube) {
   v.field("enclosed_area", tube.enclosed_area, above_zero, "closed profile: area within the middle of its wall");
   v.field("perimeter", tube.perimeter, above_zero, "closed profile: length of the middle of its wall");
   v.field("wall", tube.wall, above_zero, "closed profile: wall thickness");
+  v.field("second_moment", tube.second_moment, above_zero,
+          "closed profile: second moment of area about its weaker axis, for whirling: \"85000 mm^4\"");
 }
 
 template <class V> void fields(V& v, Adaptor& adaptor) {
@@ -181,6 +183,9 @@ template <class V> void fields(V& v, DrivelineCase& driveline) {
   v.field("guard_diameter", driveline.guard_diameter, above_zero, "outer diameter of the driveline's guard");
   v.object("tube", driveline.tube, "the weaker telescoping member");
   v.object("tube_steel", driveline.tube_steel, "its steel");
+  v.object("other_tube", driveline.other_tube, "the other telescoping member, of steel too: to examine whirling");
+  v.field("telescope_positions", driveline.telescope_positions, at_least_one,
+          "positions in which the members can be pushed together in one turn: 6 for six splines, 1 for only one");
   v.choice("guard", driveline.guard, "guard over the driveline");
   v.fitted("adaptor", driveline.adaptor, "adaptor between stub and driveline, or \"none\"");
 }
@@ -222,6 +227,10 @@ template <class V> void fields(V& v, Limits& limits) {
   v.field("flank_pressure", limits.flank_pressure, above_zero, "allowable pressure on the spline flanks");
   v.field("fouling_clearance", limits.fouling_clearance, above_zero,
           "room to leave between the driveline's guard and what may foul it");
+  v.field("critical_speed_share", limits.critical_speed_share, fraction,
+          "greatest speed of the driveline over its critical speed: \"65 %\"");
+  v.field("resonance_separation", limits.resonance_separation, fraction,
+          "least distance of pulses from a natural frequency, as a share of it: \"20 %\"");
 }
 
 template <class V> void fields(V& v, Place& place) {
@@ -272,6 +281,34 @@ template <class V> void fields(V& v, Prices& prices) {
   price("less_power", prices.less_power, "what a smaller width or feed loses over the time looked at");
 }
 
+template <class V> void fields(V& v, LineMass& mass) {
+  v.text("name", mass.name, Need::required, "what it is, such as rotor");
+  v.field("inertia", mass.inertia, above_zero, "moment of inertia about its own axis: \"2.4 kg.m^2\"");
+  v.choice("turns_with", mass.turns_with, "with the engine, with the PTO, or geared in the implement");
+  v.field("speed", mass.speed, above_zero,
+          "of a geared mass: its speed while the input turns at implement.input_speed");
+}
+
+template <class V> void fields(V& v, LineShaftCase& shaft) {
+  v.text("from", shaft.from, Need::required, "name of the mass at one end, at whose speed the figures hold");
+  v.text("to", shaft.to, Need::required, "name of the mass at the other end");
+  v.field("stiffness", shaft.stiffness, above_zero, "torque over twist: \"9000 N.m/rad\"");
+  v.field("backlash", shaft.backlash, not_negative, "whole play between both flanks: \"2 deg\"");
+}
+
+template <class V> void fields(V& v, LinePulse& pulse) {
+  v.text("name", pulse.name, Need::required, "what pulses, such as plunger");
+  v.text("of", pulse.of, Need::required, "name of the mass in step with which it pulses");
+  v.field("per_turn", pulse.per_turn, above_zero, "pulses in one turn of that mass");
+}
+
+template <class V> void fields(V& v, TorsionCase& torsion) {
+  v.list("masses", torsion.masses, "turning masses from engine to rotor");
+  v.list("shafts", torsion.shafts, "shafts between them");
+  v.list("pulses", torsion.pulses, "what pulses, beside the joints");
+  v.interval("pto_speeds", torsion.pto_speeds, above_zero, "PTO speeds at which the machine works");
+}
+
 template <class V> void fields(V& v, Case& value) {
   v.text("title", value.title, Need::optional, "one line that names the case");
   v.text("note", value.note, Need::optional, "remarks; carried into the report");
@@ -281,6 +318,7 @@ template <class V> void fields(V& v, Case& value) {
   v.fitted("overload", value.overload, "overload device, or \"none\"");
   v.object("range", value.range, "positions that the implement takes");
   v.object("fouling", value.fouling, "what the driveline or the tongue may foul");
+  v.part("torsion", value.torsion, "the line as masses and shafts: to examine torsional resonance");
   v.object("limits", value.limits, "limits that replace the defaults");
   v.object("prices", value.prices, "what changes cost, work included: \"120 EUR\"");
 }

@@ -148,6 +148,7 @@ struct TubeProfile {
   Stated<Area> enclosed_area;
   Stated<Length> perimeter;
   Stated<Length> wall;
+  Stated<SecondMomentOfArea> second_moment; ///< of a profile, about the axis for which it is least
 };
 
 /// A part between the tractor's stub and the driveline's yoke.
@@ -180,7 +181,9 @@ struct DrivelineCase {
   Stated<MeasuredLength> guard_closed_length;  ///< joint centre to joint centre with the guard tubes pushed together
   Stated<MeasuredLength> guard_closed_overlap; ///< overlap of the guard tubes then
   Stated<Length> guard_diameter;               ///< outside of the driveline's guard
-  TubeProfile tube;
+  TubeProfile tube;                            ///< the weaker member
+  TubeProfile other_tube;                      ///< the other member
+  Stated<double> telescope_positions;          ///< in which the members can be pushed together in one turn
   SteelChoice tube_steel;
   Stated<GuardState> guard;
   Stated<Fitted<Adaptor>> adaptor;
@@ -227,7 +230,9 @@ struct Limits {
   Stated<AngularSpeed> pto_speed; ///< ceiling of the implement by its manual
   Stated<Time> wanted_life;
   Stated<Stress> flank_pressure;
-  Stated<Length> fouling_clearance; ///< room to leave between the driveline's guard and what may foul it
+  Stated<Length> fouling_clearance;    ///< room to leave between the driveline's guard and what may foul it
+  Stated<double> critical_speed_share; ///< greatest speed of the driveline over its critical speed
+  Stated<double> resonance_separation; ///< least distance of pulses from a natural frequency, as a share of it
 };
 
 /// A place measured from the end of the stub (on the tractor) or from the pin (on the implement).
@@ -279,6 +284,40 @@ struct Prices {
   Stated<Money> less_power;      ///< what a smaller width or feed loses over the time looked at
 };
 
+/// What a turning mass keeps its speed to.
+enum class MassDrive { engine, pto, geared };
+
+/// A turning mass of the line, at its own speed.
+struct LineMass {
+  std::string name;
+  Stated<MomentOfInertia> inertia;
+  Stated<MassDrive> turns_with;
+  Stated<AngularSpeed> speed; ///< of a geared mass while the implement's input turns at implement.input_speed
+};
+
+/// A shaft between two masses; all its figures at the speed of `from`.
+struct LineShaftCase {
+  std::string from;
+  std::string to;
+  Stated<TorsionalStiffness> stiffness;
+  Stated<Angle> backlash;
+};
+
+/// Something that pulses in step with a mass: blades that meet the crop, strokes of a plunger, cylinders of the engine.
+struct LinePulse {
+  std::string name;
+  std::string of; ///< name of the mass
+  Stated<double> per_turn;
+};
+
+/// The line from engine to rotor as masses and shafts, to look for torsional vibration.
+struct TorsionCase {
+  std::vector<LineMass> masses;
+  std::vector<LineShaftCase> shafts;
+  std::vector<LinePulse> pulses;             ///< beside those of the joints
+  Stated<Interval<AngularSpeed>> pto_speeds; ///< at which the machine works
+};
+
 struct Case {
   std::string title;
   std::string note;
@@ -288,6 +327,7 @@ struct Case {
   Stated<Fitted<OverloadDevice>> overload;
   WorkingRange range;
   FoulingParts fouling;
+  Stated<TorsionCase> torsion;
   Limits limits;
   Prices prices;
 };
