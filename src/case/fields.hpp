@@ -231,6 +231,7 @@ template <class V> void fields(V& v, Limits& limits) {
           "greatest speed of the driveline over its critical speed: \"65 %\"");
   v.field("resonance_separation", limits.resonance_separation, fraction,
           "least distance of pulses from a natural frequency, as a share of it: \"20 %\"");
+  v.field("clutch_heat", limits.clutch_heat, above_zero, "greatest heat of one start in the tractor's PTO clutch");
 }
 
 template <class V> void fields(V& v, Place& place) {
@@ -309,6 +310,23 @@ template <class V> void fields(V& v, TorsionCase& torsion) {
   v.interval("pto_speeds", torsion.pto_speeds, above_zero, "PTO speeds at which the machine works");
 }
 
+template <class V> void fields(V& v, StartCase& start) {
+  v.field("clutch_ramp", start.clutch_ramp, not_negative, "time in which the tractor's PTO clutch closes: \"0.5 s\"");
+  v.field("tractor_inertia", start.tractor_inertia, above_zero,
+          "what turns between PTO clutch and driveline, at the PTO's speed: \"0.1 kg.m^2\"");
+  v.field("driveline_inertia", start.driveline_inertia, above_zero,
+          "the driveline and the half of the overload device that turns with it");
+  v.field("driveline_stiffness", start.driveline_stiffness, above_zero,
+          "torque over twist from stub to input shaft: \"9000 N.m/rad\"");
+  v.field("backlash", start.backlash, not_negative, "whole play of stub, telescope and joints: \"2 deg\"");
+  v.field("rotor_inertia", start.rotor_inertia, above_zero,
+          "all that runs on with the rotor, at the rotor's own speed");
+  v.field("rotor_friction", start.rotor_friction, above_zero, "torque at the rotor that is alike at every speed");
+  v.field("rotor_windage", start.rotor_windage, not_negative, "torque of the air at the rotor's working speed");
+  v.choice("overrunning_clutch", start.overrunning_clutch,
+           "whether one is fitted, so that the rotor runs on while the driveline stands");
+}
+
 template <class V> void fields(V& v, Case& value) {
   v.text("title", value.title, Need::optional, "one line that names the case");
   v.text("note", value.note, Need::optional, "remarks; carried into the report");
@@ -318,6 +336,7 @@ template <class V> void fields(V& v, Case& value) {
   v.fitted("overload", value.overload, "overload device, or \"none\"");
   v.object("range", value.range, "positions that the implement takes");
   v.object("fouling", value.fouling, "what the driveline or the tongue may foul");
+  v.part("start", value.start, "inertias and clutch: to examine start, blocked rotor and run-down in time");
   v.part("torsion", value.torsion, "the line as masses and shafts: to examine torsional resonance");
   v.object("limits", value.limits, "limits that replace the defaults");
   v.object("prices", value.prices, "what changes cost, work included: \"120 EUR\"");

@@ -233,6 +233,7 @@ struct Limits {
   Stated<Length> fouling_clearance;    ///< room to leave between the driveline's guard and what may foul it
   Stated<double> critical_speed_share; ///< greatest speed of the driveline over its critical speed
   Stated<double> resonance_separation; ///< least distance of pulses from a natural frequency, as a share of it
+  Stated<Energy> clutch_heat;          ///< greatest heat of one start in the tractor's PTO clutch
 };
 
 /// A place measured from the end of the stub (on the tractor) or from the pin (on the implement).
@@ -318,6 +319,19 @@ struct TorsionCase {
   Stated<Interval<AngularSpeed>> pto_speeds; ///< at which the machine works
 };
 
+/// What the simulation of start, blocked rotor and run-down needs beside the rest of the case.
+struct StartCase {
+  Stated<Time> clutch_ramp;                  ///< in which the tractor's PTO clutch closes
+  Stated<MomentOfInertia> tractor_inertia;   ///< of what turns between PTO clutch and driveline, at the PTO's speed
+  Stated<MomentOfInertia> driveline_inertia; ///< of driveline and the half of the overload device that turns with it
+  Stated<TorsionalStiffness> driveline_stiffness;
+  Stated<Angle> backlash;                ///< whole play of stub, telescope and joints
+  Stated<MomentOfInertia> rotor_inertia; ///< of all that runs on with the rotor, at the rotor's own speed
+  Stated<Torque> rotor_friction;         ///< at the rotor, alike at every speed
+  Stated<Torque> rotor_windage;          ///< of the air, at the rotor's working speed
+  Stated<bool> overrunning_clutch;       ///< fitted: the rotor runs on while the driveline stands
+};
+
 struct Case {
   std::string title;
   std::string note;
@@ -328,6 +342,7 @@ struct Case {
   WorkingRange range;
   FoulingParts fouling;
   Stated<TorsionCase> torsion;
+  Stated<StartCase> start;
   Limits limits;
   Prices prices;
 };
