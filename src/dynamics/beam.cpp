@@ -158,7 +158,8 @@ std::vector<AngularSpeed> beam_critical_speeds(const BeamLine& line, int count, 
   const Eigen::MatrixXd mass = all.mass(kept, kept);
   const Eigen::MatrixXd stiffness = all.stiffness(kept, kept);
   const Eigen::GeneralizedSelfAdjointEigenSolver<Eigen::MatrixXd> solver(mass, stiffness, Eigen::EigenvaluesOnly);
-  if (solver.info() != Eigen::Success) {
+  const bool solved = solver.info() == Eigen::Success && is_finite(solver.eigenvalues().sum());
+  if (!solved || !(solver.eigenvalues()(solver.eigenvalues().size() - count) > 0.0)) {
     fail_input(name, "line", "stiffnesses or masses too far apart to be told from rounding", "parts of like size");
   }
   const Eigen::VectorXd& inverse_squares = solver.eigenvalues(); // in rising order: the lowest speed comes last
