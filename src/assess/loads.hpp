@@ -27,6 +27,9 @@ struct GearPower {
 };
 GearPower gear_power(const Case& value, const PtoGear& gear);
 
+/// Share of the power in the gear that shall be left over: the case's own, else the usual one.
+double wanted_reserve(const Case& value);
+
 /// Mean torque at the stub in the heaviest work, and the speed at which it is carried.
 struct MeanLoad {
   Stated<Torque> torque;

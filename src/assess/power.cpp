@@ -96,7 +96,7 @@ void check_reserve(const Case& value, Findings& findings) {
     findings.add(not_known(Check::power_reserve, "power.reserve.unstated", missing));
     return;
   }
-  const double reserve = value.limits.power_reserve.value_or(usual_reserve.value.high);
+  const double reserve = wanted_reserve(value);
   Finding finding = compare(Check::power_reserve, amount_of(*value.implement.power_need),
                             {amount_of(power.available->low * (1.0 - reserve)), amount_of(power.available->high),
                              LimitSense::at_most, power.basis},
@@ -132,6 +132,8 @@ void check_permitted(const Case& value, Findings& findings) {
 }
 
 } // namespace
+
+double wanted_reserve(const Case& value) { return value.limits.power_reserve.value_or(usual_reserve.value.high); }
 
 void check_power(const Case& value, Findings& findings) {
   check_interface_power(value, findings);

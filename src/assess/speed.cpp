@@ -1,5 +1,6 @@
 // PTO speed against implement speed, and whether stub and speed lever agree.
 
+#include "assess/speed.hpp"
 #include "assess/checks.hpp"
 #include "assess/interface.hpp"
 
@@ -16,16 +17,6 @@ namespace {
 constexpr Source speed_rule{"driveline trade association design guide: never a 540 implement at 1000, never a 1000 "
                             "implement at 540",
                             Standing::published};
-
-/// How far a PTO speed may lie from the implement's and still be the same speed.
-PtoSpeedTolerance tolerance_for(AngularSpeed implement_speed) {
-  for (const PtoSpeedTolerance& known : pto_speed_tolerances) {
-    if (is_nominal_speed(implement_speed, known.nominal)) return known;
-  }
-  return {implement_speed,
-          nominal_speed_band * implement_speed,
-          {"2.5 %, the wider of the two published tolerances, for a speed that has none", Standing::common_practice}};
-}
 
 const PtoGear* gear_for(const Case& value, AngularSpeed wanted, AngularSpeed tolerance) {
   for (const PtoGear& gear : value.tractor.pto.gears) {
@@ -55,8 +46,7 @@ void check_pto_speed(const Case& value, Findings& findings) {
   const AngularSpeed wanted = *value.implement.input_speed;
   const AngularSpeed turned = *gear->pto_speed;
   const PtoSpeedTolerance tolerance = tolerance_for(wanted);
-  const AngularSpeed rounding = 1e-9 * wanted; // 530 r/min is within 10 r/min of 540
-  const bool match = math::abs(turned - wanted) <= tolerance.tolerance + rounding;
+  const bool match = math::abs(turned - wanted) <= speed_tolerance(wanted);
   Finding finding = make_finding(Check::pto_speed, match ? Status::ok : Status::stop, "speed.match");
   finding.value = amount_of(turned);
   finding.limit = amount_of(wanted);
@@ -105,6 +95,20 @@ void check_stub_and_lever(const Case& value, Findings& findings) {
 }
 
 } // namespace
+
+PtoSpeedTolerance tolerance_for(AngularSpeed implement_speed) {
+  for (const PtoSpeedTolerance& known : pto_speed_tolerances) {
+    if (is_nominal_speed(implement_speed, known.nominal)) return known;
+  }
+  return {implement_speed,
+          nominal_speed_band * implement_speed,
+          {"2.5 %, the wider of the two published tolerances, for a speed that has none", Standing::common_practice}};
+}
+
+AngularSpeed speed_tolerance(AngularSpeed implement_speed) {
+  const AngularSpeed rounding = 1e-9 * implement_speed;
+  return tolerance_for(implement_speed).tolerance + rounding;
+}
 
 void check_speed(const Case& value, Findings& findings) {
   check_pto_speed(value, findings);

@@ -1,6 +1,7 @@
 #include "case/farm_contradictions.hpp"
 
 #include "case/contradictions.hpp"
+#include "case/farm_fields.hpp"
 
 #include <fieldshaft/cost.hpp>
 
@@ -105,9 +106,9 @@ void check_names(const Farm& farm, Problems& problems) {
 // Prices ---------------------------------------------------------------------------------------------------
 
 /// Every price of a farm is in one currency: the stated one, else that of the first price.
-class Prices {
+class PricesOfFarm {
 public:
-  Prices(const Farm& farm, Problems& problems) : problems_(problems) {
+  PricesOfFarm(const Farm& farm, Problems& problems) : problems_(problems) {
     if (!farm.currency) return;
     const std::string& code = *farm.currency;
     const bool letters = std::all_of(code.begin(), code.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
@@ -140,6 +141,14 @@ private:
   std::optional<Currency> currency_;
 };
 
+/// Looks at every price of a description.
+struct PriceLooker {
+  PricesOfFarm& prices;
+  void price(const char* key, Stated<Money>& entry, PricePer, const char*) const {
+    prices.look(entry, std::string("prices.") + key);
+  }
+};
+
 template <class Table>
 void check_class(const Stated<std::string>& name, const Table& table, const std::string& path, Problems& problems) {
   if (!name || detail::find_by_name(table, *name) != nullptr) return;
@@ -150,7 +159,7 @@ void check_class(const Stated<std::string>& name, const Table& table, const std:
   problems.push_back({path, "\"" + *name + "\"", "a class of machines; nearest: " + nearest});
 }
 
-void check_cost(const MachineCost& cost, const std::string& path, Prices& prices, Problems& problems) {
+void check_cost(const MachineCost& cost, const std::string& path, PricesOfFarm& prices, Problems& problems) {
   prices.look(cost, path);
   check_class(cost.value_class, value_classes(), path + ".value_class", problems);
   check_class(cost.repair_class, repair_classes(), path + ".repair_class", problems);
@@ -172,7 +181,7 @@ void check_machine(const Case& value, const std::string& front, const std::strin
   }
 }
 
-void check_tractor(const FarmTractor& tractor, const std::string& path, Prices& prices, Problems& problems) {
+void check_tractor(const FarmTractor& tractor, const std::string& path, PricesOfFarm& prices, Problems& problems) {
   Case value;
   value.tractor = tractor.machine;
   check_machine(value, "tractor", path, problems);
@@ -181,16 +190,11 @@ void check_tractor(const FarmTractor& tractor, const std::string& path, Prices& 
     other.tractor.hitch = tractor.other_hitches[i];
     check_machine(other, "tractor.hitch", at(path + ".other_hitches", i), problems);
   }
-  for (std::size_t i = 0; i < tractor.other_stubs.size(); ++i) {
-    Case other;
-    other.tractor.pto.stub = tractor.other_stubs[i].stub;
-    other.tractor.pto.stub_steel = tractor.other_stubs[i].steel;
-    check_machine(other, "tractor.pto", at(path + ".other_stubs", i), problems);
-  }
   check_cost(tractor.cost, path, prices, problems);
 }
 
-void check_implement(const FarmImplement& implement, const std::string& path, Prices& prices, Problems& problems) {
+void check_implement(const FarmImplement& implement, const std::string& path, PricesOfFarm& prices,
+                     Problems& problems) {
   Case value;
   value.implement = implement.machine;
   value.range = implement.range;
@@ -226,7 +230,7 @@ void check_option_gears(const Farm& farm, const FarmOption& option, const std::s
   }
 }
 
-void check_option(const Farm& farm, const FarmOption& option, const std::string& path, Prices& prices,
+void check_option(const Farm& farm, const FarmOption& option, const std::string& path, PricesOfFarm& prices,
                   Problems& problems) {
   for (std::size_t i = 0; i < option.tractors.size(); ++i)
     check_tractor(option.tractors[i], at(path + ".tractors", i), prices, problems);
@@ -246,8 +250,11 @@ void check_option(const Farm& farm, const FarmOption& option, const std::string&
 
 void find_contradictions(const Farm& farm, Problems& problems) {
   check_names(farm, problems);
-  Prices prices(farm, problems);
+  PricesOfFarm prices(farm, problems);
   prices.look(farm.fuel_price, "fuel_price");
+  fieldshaft::Prices of_changes = farm.prices; // the description takes its entries by plain reference
+  PriceLooker looker{prices};
+  fields(looker, of_changes);
   for (std::size_t i = 0; i < farm.tractors.size(); ++i)
     check_tractor(farm.tractors[i], at("tractors", i), prices, problems);
   for (std::size_t i = 0; i < farm.implements.size(); ++i)

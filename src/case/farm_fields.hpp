@@ -14,11 +14,6 @@ inline constexpr Bounds hours_of_a_year{0.0, 8784.0 * 3600.0, false, false};
 inline constexpr Bounds years_of_study{0.0, 100.0, true, false};
 inline constexpr Bounds yearly_interest{0.0, 1.0, false, false};
 
-template <class V> void fields(V& v, StubChoice& choice) {
-  v.object("stub", choice.stub, "the stub shaft");
-  v.object("stub_steel", choice.steel, "its steel");
-}
-
 template <class V> void fields(V& v, MachineCost& cost) {
   v.price("price", cost.price, PricePer::thing, "price paid or asked, with its currency: \"2400 EUR\"");
   v.price("list_price", cost.list_price, PricePer::thing, "price of the same machine new, today");
@@ -33,7 +28,6 @@ template <class V> void fields(V& v, MachineCost& cost) {
 template <class V> void fields(V& v, FarmTractor& tractor) {
   fields(v, tractor.machine);
   v.list("other_hitches", tractor.other_hitches, "linkage beside the drawbar, or another hole of the drawbar");
-  v.list("other_stubs", tractor.other_stubs, "stubs that can take the place of the one that is out");
   v.list("bars", tractor.bars, "bars on the tractor, such as the drawbar; from the end of the stub");
   v.list("tyres", tractor.tyres, "tyres beside the driveline and the tongue");
   fields(v, tractor.cost);
@@ -81,6 +75,7 @@ template <class V> void fields(V& v, Farm& farm) {
   v.field("interest", farm.interest, yearly_interest, "interest a year: \"5 %\"");
   v.field("years", farm.years, years_of_study, "years over which the options are weighed");
   v.price("fuel_price", farm.fuel_price, PricePer::litre, "price of fuel: \"1.20 EUR/L\"");
+  v.object("prices", farm.prices, "what changes of a pair cost, work included: \"120 EUR\"");
   v.list("tractors", farm.tractors, "the tractors, each as in a case, with its costs");
   v.list("implements", farm.implements, "the implements, each as in a case, with range, hours and costs");
   v.list("drivelines", farm.drivelines, "the drivelines, each as in a case, with the implements that it serves");

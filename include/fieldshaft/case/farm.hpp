@@ -9,12 +9,6 @@
 namespace fieldshaft {
 inline namespace v0 {
 
-/// A PTO stub that a tractor can carry.
-struct StubChoice {
-  Interface stub;
-  SteelChoice steel;
-};
-
 /// What owning a machine costs.
 struct MachineCost {
   Stated<Money> price;              ///< paid, or asked
@@ -27,10 +21,9 @@ struct MachineCost {
 };
 
 struct FarmTractor {
-  Tractor machine;                     ///< its hitch, stub and selected gear are the first choice of the study
-  std::vector<Hitch> other_hitches;    ///< the linkage beside the drawbar, or another hole of the drawbar
-  std::vector<StubChoice> other_stubs; ///< that can be exchanged for the one that is out, or stand beside it
-  std::vector<Bar> bars;               ///< on the tractor, that a driveline may foul
+  Tractor machine; ///< its hitch, stub and selected gear are those of today; the study tries the others
+  std::vector<Hitch> other_hitches; ///< the linkage beside the drawbar, or another hole of the drawbar
+  std::vector<Bar> bars;            ///< on the tractor, that a driveline may foul
   std::vector<TyreCase> tyres;
   MachineCost cost;
   Stated<Time> hours;        ///< in a year, all work together
@@ -61,7 +54,7 @@ struct FarmOption {
   MachineCost cost;
   Stated<std::string> tractor; ///< the tractor that gets the gears and stubs below
   std::vector<PtoGear> gears;
-  std::vector<StubChoice> stubs;
+  std::vector<OtherStub> stubs;
   Stated<StubArrangement> arrangement; ///< of that tractor afterwards
   std::vector<FarmTractor> tractors;
   std::vector<FarmImplement> implements;
@@ -77,6 +70,7 @@ struct Farm {
   Stated<double> interest;      ///< a year, as a share
   Stated<double> years;         ///< over which options are weighed
   Stated<Money> fuel_price;     ///< of a litre
+  Prices prices;                ///< of changes to a pair, for its remedies
   std::vector<FarmTractor> tractors;
   std::vector<FarmImplement> implements;
   std::vector<FarmDriveline> drivelines;
