@@ -34,6 +34,12 @@ const char* check_id(Check check) noexcept {
   case Check::speed_variation: return "joint.speed_variation";
   case Check::overlap: return "telescope.overlap";
   case Check::clearance: return "telescope.clearance";
+  case Check::cut_list: return "telescope.cut_list";
+  case Check::guard_tubes: return "telescope.guard_tubes";
+  case Check::turn_limit: return "turn.limit";
+  case Check::lift_limit: return "lift.limit";
+  case Check::fouling: return "driveline.fouling";
+  case Check::hand_check: return "driveline.hand_check";
   case Check::tip_speed: return "rotor.tip_speed";
   case Check::overspeed_at_high_idle: return "rotor.overspeed_at_high_idle";
   case Check::overspeed_in_other_gears: return "rotor.overspeed_in_other_gears";
@@ -86,6 +92,20 @@ void doubt_at_wrong_speed(Assessment& assessment) {
   }
 }
 
+/// Where a length measured by hand disagrees with the model, or its pose is not stated, something is measured wrong: no
+/// pass that rests on the geometry stands, and no cut list is known.
+void doubt_where_the_hand_disagrees(Assessment& assessment) {
+  const Finding* hand = assessment.find(Check::hand_check);
+  if (hand == nullptr || hand->status < Status::not_known) return;
+  for (Finding& finding : assessment.findings) {
+    const bool depends = finding.check >= Check::working_angle && finding.check <= Check::fouling;
+    if (!depends || (finding.status >= Status::not_known && finding.check != Check::cut_list)) continue;
+    finding.status = Status::not_known;
+    finding.reason = "hand.judge_later";
+    finding.advice.clear();
+  }
+}
+
 } // namespace
 
 Assessment assess(const Case& value) {
@@ -103,9 +123,16 @@ Assessment assess(const Case& value) {
   assessing::check_strength(value, range, findings);
   assessing::check_drawbar(value, findings);
   assessing::check_driveline(value, range, findings);
+  assessing::check_cut_list(value, range, findings);
+  assessing::check_guard_tubes(value, range, findings);
+  assessing::check_turn_limit(value, range, findings);
+  assessing::check_lift_limit(value, range, findings);
+  assessing::check_fouling(value, range, findings);
+  assessing::check_by_hand(value, findings);
   assessing::check_rotor(value, findings);
   assessing::check_guards(value, findings);
   doubt_at_wrong_speed(assessment);
+  doubt_where_the_hand_disagrees(assessment);
   return assessment;
 }
 

@@ -15,6 +15,14 @@ void check_power(const Case& value, Findings& findings);
 void check_strength(const Case& value, const DrivelineOverRange& range, Findings& findings);
 void check_drawbar(const Case& value, Findings& findings);
 void check_driveline(const Case& value, const DrivelineOverRange& range, Findings& findings);
+/// Lengths to cut and guard tubes.
+void check_cut_list(const Case& value, const DrivelineOverRange& range, Findings& findings);
+void check_guard_tubes(const Case& value, const DrivelineOverRange& range, Findings& findings);
+void check_turn_limit(const Case& value, const DrivelineOverRange& range, Findings& findings);
+void check_lift_limit(const Case& value, const DrivelineOverRange& range, Findings& findings);
+void check_fouling(const Case& value, const DrivelineOverRange& range, Findings& findings);
+/// The model against lengths measured by hand. Where they disagree no pass of the geometry stands.
+void check_by_hand(const Case& value, Findings& findings);
 void check_rotor(const Case& value, Findings& findings);
 void check_guards(const Case& value, Findings& findings);
 

@@ -43,6 +43,7 @@ Finding not_known(Check check, const char* reason, std::vector<std::string> miss
 template <class Q> Fact fact(const char* name, Q quantity) { return {name, amount_of(quantity)}; }
 inline Fact fact(const char* name, std::string text) { return {name, std::move(text)}; }
 inline Fact fact(const char* name, PhraseId phrase) { return {name, phrase}; }
+inline Fact fact(const char* name, PoseIn at) { return {name, at}; }
 
 /// Paths of the entries that are unstated: pairs of (is it stated, its path).
 std::vector<std::string> unstated(std::initializer_list<std::pair<bool, const char*>> entries);

@@ -80,8 +80,7 @@ const StateExtremes* least_even(const DrivelineOverRange& range) {
 
 void check_variation(const Case& value, const DrivelineOverRange& range, Findings& findings) {
   const PtoGear* gear = selected_gear(value);
-  std::vector<std::string> missing = range.missing;
-  for (const auto& [state, path] : range.missing_of_state) missing.push_back(path);
+  std::vector<std::string> missing = range.missing_for_all();
   for (auto& path : unstated({{value.driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
                               {value.driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"},
                               {value.driveline.yoke_phase.has_value(), "driveline.yoke_phase"},
@@ -139,31 +138,10 @@ void check_difference(const Case& value, const DrivelineOverRange& range, Findin
   findings.add(std::move(finding));
 }
 
-/// The state in which a length is the most extreme.
-const StateExtremes* extreme_state(const DrivelineOverRange& range, bool longest) {
-  const auto shorter = [&](const StateExtremes& a, const StateExtremes& b) {
-    return longest ? a.longest.value < b.longest.value : a.shortest.value < b.shortest.value;
-  };
-  if (range.states.empty()) return nullptr;
-  return longest ? &*std::max_element(range.states.begin(), range.states.end(), shorter)
-                 : &*std::min_element(range.states.begin(), range.states.end(), shorter);
-}
-
-/// The telescope is judged over all states: leaving one out could hide the worst position.
-std::vector<std::string> telescope_missing(const Case& value, const DrivelineOverRange& range) {
-  std::vector<std::string> missing = range.missing;
-  for (const auto& [state, path] : range.missing_of_state) missing.push_back(path);
-  for (auto& path : unstated({{value.driveline.closed_length.has_value(), "driveline.closed_length"},
-                              {value.driveline.closed_overlap.has_value(), "driveline.closed_overlap"}})) {
-    missing.push_back(std::move(path));
-  }
-  return missing;
-}
-
 void check_telescope(const Case& value, const DrivelineOverRange& range, Findings& findings) {
   const std::vector<std::string> missing = telescope_missing(value, range);
-  const StateExtremes* longest = extreme_state(range, true);
-  const StateExtremes* shortest = extreme_state(range, false);
+  const StateExtremes* longest = range.longest();
+  const StateExtremes* shortest = range.shortest();
   if (longest == nullptr || shortest == nullptr || !missing.empty()) {
     findings.add(not_known(Check::overlap, "telescope.unstated", missing));
     findings.add(not_known(Check::clearance, "telescope.unstated", missing));

@@ -134,6 +134,26 @@ std::vector<std::string> DrivelineOverRange::missing_for(MachineState state) con
   return paths;
 }
 
+std::vector<std::string> DrivelineOverRange::missing_for_all() const {
+  std::vector<std::string> paths = missing;
+  for (const auto& [of, path] : missing_of_state) paths.push_back(path);
+  return paths;
+}
+
+const StateExtremes* DrivelineOverRange::longest() const {
+  const auto at = std::max_element(states.begin(), states.end(), [](const StateExtremes& a, const StateExtremes& b) {
+    return a.longest.value < b.longest.value;
+  });
+  return at == states.end() ? nullptr : &*at;
+}
+
+const StateExtremes* DrivelineOverRange::shortest() const {
+  const auto at = std::min_element(states.begin(), states.end(), [](const StateExtremes& a, const StateExtremes& b) {
+    return a.shortest.value < b.shortest.value;
+  });
+  return at == states.end() ? nullptr : &*at;
+}
+
 DrivelineOverRange driveline_over_range(const Case& value) {
   DrivelineOverRange found;
   found.missing = layout_missing(value);
@@ -154,6 +174,15 @@ DrivelineOverRange driveline_over_range(const Case& value) {
     }
   }
   return found;
+}
+
+std::vector<std::string> telescope_missing(const Case& value, const DrivelineOverRange& range) {
+  std::vector<std::string> missing = range.missing_for_all();
+  for (auto& path : unstated({{value.driveline.closed_length.has_value(), "driveline.closed_length"},
+                              {value.driveline.closed_overlap.has_value(), "driveline.closed_overlap"}})) {
+    missing.push_back(std::move(path));
+  }
+  return missing;
 }
 
 } // namespace assessing

@@ -42,9 +42,17 @@ struct DrivelineOverRange {
 
   const StateExtremes* find(MachineState state) const;
   std::vector<std::string> missing_for(MachineState state) const;
+  /// Without which not all states can be examined.
+  std::vector<std::string> missing_for_all() const;
+  /// The state in which the driveline is the longest, or the shortest; none where no state could be examined.
+  const StateExtremes* longest() const;
+  const StateExtremes* shortest() const;
 };
 
 DrivelineOverRange driveline_over_range(const Case& value);
+
+/// Without which the telescope cannot be judged. It is judged over all states: one left out could hide the worst pose.
+std::vector<std::string> telescope_missing(const Case& value, const DrivelineOverRange& range);
 
 } // namespace assessing
 } // namespace v0

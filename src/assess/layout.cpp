@@ -128,6 +128,19 @@ DrivelineTolerance mounted_tolerance(const Case& value) {
   return tolerance;
 }
 
+MountedEnvelope mounted_envelope(const Case& value, const MountedRange& positions, const EnvelopeOptions& options) {
+  const Hitch& hitch = value.tractor.hitch;
+  MountedTolerance tolerance;
+  tolerance.driveline = own_tolerance(value);
+  tolerance.lower_pivot_behind = hitch.lower_pivot_behind->tolerance;
+  tolerance.lower_pivot_below = hitch.lower_pivot_below->tolerance;
+  tolerance.lower_link = hitch.lower_link->tolerance;
+  tolerance.top_pivot_behind = hitch.top_pivot_behind->tolerance;
+  tolerance.top_pivot_below = hitch.top_pivot_below->tolerance;
+  tolerance.top_link = hitch.top_link->tolerance;
+  return driveline_envelope(driveline_of(value), linkage_of(value), tolerance, positions, options);
+}
+
 AttitudeRange attitudes_of(const Case& value, MachineState state) {
   const StateRange& range = *range_of(value, state);
   return {angle_range(*range.yaw), angle_range(*range.pitch), angle_range(*range.roll), {}};

@@ -50,6 +50,9 @@ ThreePointLinkage linkage_of(const Case& value);
 /// Tolerances of a mounted driveline, those of the linkage taken as tolerances of the lower hitch points' place.
 DrivelineTolerance mounted_tolerance(const Case& value);
 
+/// The proved envelope of a mounted implement over some of its positions, within all tolerances at once.
+MountedEnvelope mounted_envelope(const Case& value, const MountedRange& positions, const EnvelopeOptions& options);
+
 /// The attitudes of a trailed implement in a state.
 AttitudeRange attitudes_of(const Case& value, MachineState state);
 

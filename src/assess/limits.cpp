@@ -3,6 +3,7 @@
 #include <fieldshaft/joint.hpp>
 
 #include <algorithm>
+#include <string_view>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -66,6 +67,47 @@ LimitBand clearance_band(const Case& value) {
        rigid_model}};
   if (!value.limits.minimum_clearance) return practice;
   return with_stated(practice, amount_of(*value.limits.minimum_clearance), "clearance as the case states it");
+}
+
+std::vector<std::string> limits_missing(const Case& value) {
+  const DrivelineCase& driveline = value.driveline;
+  return unstated({{driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
+                   {driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"},
+                   {driveline.closed_length.has_value(), "driveline.closed_length"},
+                   {driveline.closed_overlap.has_value(), "driveline.closed_overlap"}});
+}
+
+namespace {
+
+void append_new(std::vector<Source>& basis, const std::vector<Source>& more) {
+  for (const Source& source : more) {
+    const auto same = [&](const Source& known) { return std::string_view(known.text) == source.text; };
+    if (std::none_of(basis.begin(), basis.end(), same)) basis.push_back(source);
+  }
+}
+
+} // namespace
+
+StateLimits state_limits(const Case& value, MachineState state, bool driven) {
+  const MeasuredLength closed = *value.driveline.closed_length;
+  const MeasuredLength overlap = *value.driveline.closed_overlap;
+  const LimitBand front = angle_band(value, state, driven, *value.driveline.front_joint_kind);
+  const LimitBand rear = angle_band(value, state, driven, *value.driveline.rear_joint_kind);
+  const LimitBand left = overlap_band(value, overlap.value);
+  const LimitBand room = clearance_band(value);
+  const Length pulled_apart = closed.value - closed.tolerance + overlap.value - overlap.tolerance;
+  const Length pushed_together = closed.value + closed.tolerance;
+  const auto limits = [&](Amount LimitBand::*end) {
+    DrivelineLimits all;
+    all.front_angle = radians((front.*end).si);
+    all.rear_angle = radians((rear.*end).si);
+    all.longest = pulled_apart - metres((left.*end).si);
+    all.shortest = pushed_together + metres((room.*end).si);
+    return all;
+  };
+  StateLimits found{limits(&LimitBand::strictest), limits(&LimitBand::loosest), {}};
+  for (const LimitBand* band : {&front, &rear, &left, &room}) append_new(found.basis, band->basis);
+  return found;
 }
 
 } // namespace assessing

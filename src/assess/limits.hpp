@@ -3,6 +3,8 @@
 
 #include "assess/context.hpp"
 
+#include <fieldshaft/driveline.hpp>
+
 namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
@@ -21,6 +23,19 @@ LimitBand overlap_band(const Case& value, Length closed_overlap);
 
 /// Rules in use for the room that is left at the shortest position.
 LimitBand clearance_band(const Case& value);
+
+/// All limits of a driveline in one state: where the first rule objects, and where the last one does. Each measurement
+/// of the telescope stands at the end of its tolerance that makes the answer worse.
+struct StateLimits {
+  DrivelineLimits strictest;
+  DrivelineLimits loosest;
+  std::vector<Source> basis;
+};
+
+/// Entries without which a driveline has no such limits.
+std::vector<std::string> limits_missing(const Case& value);
+
+StateLimits state_limits(const Case& value, MachineState state, bool driven);
 
 } // namespace assessing
 } // namespace v0

@@ -46,6 +46,16 @@ const char* limit_word(LimitSense sense) {
   return "";
 }
 
+std::string state_text(MachineState state) {
+  switch (state) {
+  case MachineState::working: return std::string(phrase("state.working"));
+  case MachineState::turning: return std::string(phrase("state.turning"));
+  case MachineState::transport: return std::string(phrase("state.transport"));
+  case MachineState::any: break;
+  }
+  return "";
+}
+
 std::string margin_text(double margin) {
   const std::string percent = format_number(100.0 * std::abs(margin), std::abs(margin) < 0.1 ? 1 : 0) + " %";
   return percent + (margin >= 0.0 ? " in hand" : " beyond");
@@ -53,9 +63,22 @@ std::string margin_text(double margin) {
 
 } // namespace
 
+std::string pose_text(const PoseIn& at, UnitStyle style) {
+  std::string text = state_text(at.state);
+  const auto add = [&](const char* name, auto quantity) {
+    text += (text.empty() ? "" : ", ") + std::string(name) + " " + to_string(amount_of(quantity), style);
+  };
+  if (at.pose.lift) add("lift", *at.pose.lift);
+  add("yaw", at.pose.yaw);
+  add("pitch", at.pose.pitch);
+  add("roll", at.pose.roll);
+  return text;
+}
+
 std::string fact_text(const Fact& fact, UnitStyle style) {
   if (const auto* text = std::get_if<std::string>(&fact.value)) return *text;
   if (const auto* named = std::get_if<PhraseId>(&fact.value)) return std::string(phrase(named->id));
+  if (const auto* at = std::get_if<PoseIn>(&fact.value)) return pose_text(*at, style);
   return to_string(std::get<Amount>(fact.value), style);
 }
 
@@ -87,22 +110,8 @@ std::string numbers(const Finding& finding, UnitStyle style) {
 }
 
 std::string condition(const Finding& finding, UnitStyle style) {
-  std::string text;
-  switch (finding.state) {
-  case MachineState::any: return "";
-  case MachineState::working: text = phrase("state.working"); break;
-  case MachineState::turning: text = phrase("state.turning"); break;
-  case MachineState::transport: text = phrase("state.transport"); break;
-  }
-  if (!finding.pose) return text;
-  const auto add = [&](const char* name, auto quantity) {
-    text += std::string(", ") + name + " " + to_string(amount_of(quantity), style);
-  };
-  if (finding.pose->lift) add("lift", *finding.pose->lift);
-  add("yaw", finding.pose->yaw);
-  add("pitch", finding.pose->pitch);
-  add("roll", finding.pose->roll);
-  return text;
+  if (finding.state == MachineState::any) return "";
+  return finding.pose ? pose_text({finding.state, *finding.pose}, style) : state_text(finding.state);
 }
 
 std::string basis(const Finding& finding) {

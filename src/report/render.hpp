@@ -12,6 +12,9 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace rendering {
 
+/// "while turning, yaw -35.0°, pitch 4.0°, roll 0.0°".
+std::string pose_text(const PoseIn& at, UnitStyle style);
+
 std::string fact_text(const Fact& fact, UnitStyle style);
 
 /// A phrase of the catalogue with its placeholders filled from the finding.

@@ -56,6 +56,12 @@ enum class Check {
   speed_variation,
   overlap,
   clearance,
+  cut_list,
+  guard_tubes,
+  turn_limit,
+  lift_limit,
+  fouling,
+  hand_check,
   tip_speed,
   overspeed_at_high_idle,
   overspeed_in_other_gears,
@@ -63,6 +69,9 @@ enum class Check {
   driveline_guard,
   input_guard,
 };
+
+/// How many there are: one more than the last.
+inline constexpr int check_count = static_cast<int>(Check::input_guard) + 1;
 
 /// Stable id of a check, as it stands in JSON: "pto.speed".
 const char* check_id(Check check) noexcept;
@@ -86,10 +95,16 @@ struct PhraseId {
   const char* id;
 };
 
-/// A named number, name or text that the explanation of a finding needs.
+/// A position of the implement in a state of the machine.
+struct PoseIn {
+  MachineState state = MachineState::any;
+  PoseAt pose;
+};
+
+/// A named number, name, text or position that the explanation of a finding needs.
 struct Fact {
   const char* name;
-  std::variant<Amount, std::string, PhraseId> value;
+  std::variant<Amount, std::string, PhraseId, PoseIn> value;
 };
 
 /// The result of one check.

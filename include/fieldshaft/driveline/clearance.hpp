@@ -209,6 +209,32 @@ inline Extreme<Length> least_clearance(const Driveline& driveline, const Positio
   return detail::extreme<Length>(-worst.value, -upper, -worst.value, worst.at, gap.value());
 }
 
+/// How far one may turn to each side before something fouls.
+///
+///   clearance  that must be left, at least 0
+///   fineness   how near `allowed` and `broken` shall come to each other, above 0
+/// Others as for turn_limit and least_clearance. `allowed` is proved. Source: halving over least_clearance.
+inline TurnLimits turn_limit(const Driveline& driveline, const Position& pin, const AttitudeRange& range,
+                             const Surroundings& around, Length clearance, Angle fineness = degrees(0.001)) {
+  constexpr const char* name = "turn_limit";
+  check::not_negative(clearance.value(), {name, "clearance", "m"});
+  check::positive(fineness.value(), {name, "fineness", "rad"});
+  check::attitude_range(range, name);
+  check::within(0.0, range.yaw.low.value(), range.yaw.high.value(), {name, "straight ahead (0 of yaw)", "rad"});
+  const auto judge = [&](double side) {
+    return [&, side](Angle turn) {
+      AttitudeRange part = range;
+      part.yaw = side < 0.0 ? AngleRange{-turn, Angle{}} : AngleRange{Angle{}, turn};
+      const Extreme<Length> least = least_clearance(driveline, pin, part, around);
+      LimitCheck check;
+      detail::check_limit(check, least, std::optional<Length>(clearance), LimitKind::clearance, false);
+      return check;
+    };
+  };
+  return {detail::turn_to_one_side(judge(-1.0), -range.yaw.low, fineness),
+          detail::turn_to_one_side(judge(1.0), range.yaw.high, fineness)};
+}
+
 inline constexpr const char* outside_unknown_surroundings =
     "not known whether tyre, tongue, drawbar or links foul: the limit is that of the driveline alone";
 
@@ -226,21 +252,12 @@ inline Validated<TurnLimits> turn_limit(const Driveline& driveline, const Positi
     result.outside = outside_unknown_surroundings;
     return result;
   }
-  const auto judge = [&](double side) {
-    return [&, side](Angle turn) {
-      AttitudeRange part = range;
-      part.yaw = side < 0.0 ? AngleRange{-turn, Angle{}} : AngleRange{Angle{}, turn};
-      const Extreme<Length> least = least_clearance(driveline, pin, part, *around);
-      LimitCheck check;
-      detail::check_limit(check, least, std::optional<Length>(clearance), LimitKind::clearance, false);
-      return check;
-    };
-  };
+  const TurnLimits fouling = turn_limit(driveline, pin, range, *around, clearance);
   const auto take_smaller = [](TurnLimit& own, const TurnLimit& other) {
     if (!other.straight_ahead || (own.straight_ahead && other.allowed < own.allowed)) own = other;
   };
-  take_smaller(result.value.left, detail::turn_to_one_side(judge(-1.0), -range.yaw.low));
-  take_smaller(result.value.right, detail::turn_to_one_side(judge(1.0), range.yaw.high));
+  take_smaller(result.value.left, fouling.left);
+  take_smaller(result.value.right, fouling.right);
   return result;
 }
 

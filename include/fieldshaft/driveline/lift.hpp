@@ -16,6 +16,43 @@ struct LiftLimit {
   bool low_end = false;             ///< false: a limit is broken, or not proved, at the low end already
 };
 
+namespace detail {
+
+/// By halving over the envelopes of the lifts from the low end of an interval up to a height.
+template <class Envelope>
+LiftLimit highest_lift(const LengthRange& lift, const DrivelineLimits& limits, const Envelope& envelope, Length fine) {
+  check::driveline_limits(limits, "lift_limit");
+  const auto check_up_to = [&](Length high) { return check_limits(envelope(LengthRange{lift.low, high}), limits); };
+  LiftLimit limit;
+  const auto note = [&limit](const LimitCheck& c, Length high) {
+    limit.broken = high;
+    limit.kind = c.broken != LimitKind::none ? c.broken : c.open;
+    limit.at = c.at;
+  };
+  const LimitCheck whole = check_up_to(lift.high);
+  if (whole.holds) return {lift.high, lift.high, LimitKind::none, {}, true};
+  note(whole, lift.high);
+  limit.allowed = lift.low;
+  const LimitCheck low = check_up_to(lift.low);
+  if (!low.holds) {
+    note(low, lift.low);
+    return limit;
+  }
+  limit.low_end = true;
+  while (limit.broken - limit.allowed > fine) {
+    const Length high = 0.5 * (limit.allowed + limit.broken);
+    const LimitCheck check = check_up_to(high);
+    if (check.holds) {
+      limit.allowed = high;
+    } else {
+      note(check, high);
+    }
+  }
+  return limit;
+}
+
+} // namespace detail
+
 /// How high a mounted implement may be lifted before a limit of its driveline is broken.
 ///
 /// Halving over the envelope from the low end of the lift to a height; sway and difference as in the range.
@@ -23,38 +60,14 @@ struct LiftLimit {
 /// `allowed` is proved. Only the driveline's own limits are looked at.
 inline LiftLimit lift_limit(const Driveline& driveline, const ThreePointLinkage& linkage, const MountedRange& range,
                             const DrivelineLimits& limits, const EnvelopeOptions& options = {}) {
-  check::driveline_limits(limits, "lift_limit");
-  const auto check_up_to = [&](Length lift) {
+  EnvelopeOptions few = options;
+  few.with_speed_variation = false;
+  const auto envelope = [&](const LengthRange& lift) {
     MountedRange part = range;
-    part.lift.high = lift;
-    return check_limits(driveline_envelope(driveline, linkage, part, options).envelope, limits);
+    part.lift = lift;
+    return driveline_envelope(driveline, linkage, part, few).envelope;
   };
-  LiftLimit limit;
-  const auto note = [&limit](const LimitCheck& c, Length lift) {
-    limit.broken = lift;
-    limit.kind = c.broken != LimitKind::none ? c.broken : c.open;
-    limit.at = c.at;
-  };
-  const LimitCheck whole = check_up_to(range.lift.high);
-  if (whole.holds) return {range.lift.high, range.lift.high, LimitKind::none, {}, true};
-  note(whole, range.lift.high);
-  limit.allowed = range.lift.low;
-  const LimitCheck low = check_up_to(range.lift.low);
-  if (!low.holds) {
-    note(low, range.lift.low);
-    return limit;
-  }
-  limit.low_end = true;
-  while (limit.broken - limit.allowed > millimetres(0.1)) {
-    const Length lift = 0.5 * (limit.allowed + limit.broken);
-    const LimitCheck check = check_up_to(lift);
-    if (check.holds) {
-      limit.allowed = lift;
-    } else {
-      note(check, lift);
-    }
-  }
-  return limit;
+  return detail::highest_lift(range.lift, limits, envelope, millimetres(0.1));
 }
 
 } // namespace v0

@@ -1,7 +1,7 @@
 #pragma once
 // How far one may turn: the largest yaw at which every limit holds over the whole range of pitch and roll, proved.
 
-#include <fieldshaft/driveline/envelope.hpp>
+#include <fieldshaft/driveline/tolerance.hpp>
 
 #include <vector>
 
@@ -87,8 +87,11 @@ inline LimitCheck check_limits(const DrivelineEnvelope& envelope, const Drivelin
 
 namespace detail {
 
+/// Finer than a gap of 0.01° in the joint angles can tell apart.
+inline constexpr Angle finest_turn = degrees(0.001);
+
 /// Largest yaw on one side by halving: what is proved to hold from below, what is broken or open from above.
-template <class Judge> TurnLimit turn_to_one_side(const Judge& check_up_to, Angle most) {
+template <class Judge> TurnLimit turn_to_one_side(const Judge& check_up_to, Angle most, Angle fine = finest_turn) {
   TurnLimit limit;
   const LimitCheck whole = check_up_to(most);
   limit.broken = most;
@@ -105,7 +108,6 @@ template <class Judge> TurnLimit turn_to_one_side(const Judge& check_up_to, Angl
     return limit;
   }
   limit.straight_ahead = true;
-  constexpr Angle fine = degrees(0.001); // finer than a gap of 0.01° in the joint angles can tell apart
   while (limit.broken - limit.allowed > fine) {
     const Angle turn = 0.5 * (limit.allowed + limit.broken);
     const LimitCheck check = check_up_to(turn);
@@ -116,6 +118,24 @@ template <class Judge> TurnLimit turn_to_one_side(const Judge& check_up_to, Angl
     }
   }
   return limit;
+}
+
+/// Both sides by the envelopes of the parts of a range from straight ahead to a turn.
+template <class Envelope>
+TurnLimits turn_to_both_sides(const AttitudeRange& range, const DrivelineLimits& limits, const Envelope& envelope,
+                              Angle fine = finest_turn) {
+  constexpr const char* name = "turn_limit";
+  check::attitude_range(range, name);
+  check::within(0.0, range.yaw.low.value(), range.yaw.high.value(), {name, "straight ahead (0 of yaw)", "rad"});
+  check::driveline_limits(limits, name);
+  const auto up_to = [&](double side) {
+    return [&, side](Angle turn) {
+      AttitudeRange part = range;
+      part.yaw = side < 0.0 ? AngleRange{-turn, Angle{}} : AngleRange{Angle{}, turn};
+      return check_limits(envelope(part), limits);
+    };
+  };
+  return {turn_to_one_side(up_to(-1.0), -range.yaw.low, fine), turn_to_one_side(up_to(1.0), range.yaw.high, fine)};
 }
 
 } // namespace detail
@@ -132,20 +152,28 @@ template <class Judge> TurnLimit turn_to_one_side(const Judge& check_up_to, Angl
 /// each joint: 70° to both sides.
 inline TurnLimits turn_limit(const Driveline& driveline, const Position& pin, const AttitudeRange& range,
                              const DrivelineLimits& limits, const EnvelopeOptions& options = {}) {
-  constexpr const char* name = "turn_limit";
-  check::attitude_range(range, name);
-  check::within(0.0, range.yaw.low.value(), range.yaw.high.value(), {name, "straight ahead (0 of yaw)", "rad"});
-  check::driveline_limits(limits, name);
   EnvelopeOptions few = options;
   few.with_speed_variation = false;
-  const auto up_to = [&](double side) {
-    return [&, side](Angle turn) {
-      AttitudeRange part = range;
-      part.yaw = side < 0.0 ? AngleRange{-turn, Angle{}} : AngleRange{Angle{}, turn};
-      return check_limits(driveline_envelope(driveline, pin, part, few), limits);
-    };
-  };
-  return {detail::turn_to_one_side(up_to(-1.0), -range.yaw.low), detail::turn_to_one_side(up_to(1.0), range.yaw.high)};
+  return detail::turn_to_both_sides(
+      range, limits, [&](const AttitudeRange& part) { return driveline_envelope(driveline, pin, part, few); });
+}
+
+/// The same for every driveline within the tolerances at once.
+///
+///   tolerance  as for driveline_envelope
+///   fineness   how near `allowed` and `broken` shall come to each other, above 0
+/// Example: both joints 0.5 m from the pin, level, at most 35° at each joint, pin distance ± 10 mm: 69.2°.
+inline TurnLimits turn_limit(const Driveline& driveline, const Position& pin, const DrivelineTolerance& tolerance,
+                             const AttitudeRange& range, const DrivelineLimits& limits, Angle fineness = degrees(0.001),
+                             const EnvelopeOptions& options = {}) {
+  check::positive(fineness.value(), {"turn_limit", "fineness", "rad"});
+  check::tolerance(tolerance, "turn_limit");
+  EnvelopeOptions few = options;
+  few.with_speed_variation = false;
+  return detail::turn_to_both_sides(
+      range, limits,
+      [&](const AttitudeRange& part) { return driveline_envelope(driveline, pin, tolerance, part, few).envelope; },
+      fineness);
 }
 
 /// A point of the curve of turn limits over pitch.

@@ -33,6 +33,12 @@ std::string_view title_of(Check check) noexcept {
   case Check::speed_variation: return "Uneven running of the implement's shaft";
   case Check::overlap: return "Telescope: overlap at the longest";
   case Check::clearance: return "Telescope: clearance at the shortest";
+  case Check::cut_list: return "Telescope: lengths to cut";
+  case Check::guard_tubes: return "Guard tubes over the range";
+  case Check::turn_limit: return "How far to turn";
+  case Check::lift_limit: return "How high to lift";
+  case Check::fouling: return "Fouling of driveline and tongue";
+  case Check::hand_check: return "Length measured by hand against the model";
   case Check::tip_speed: return "Rotor: blade tip speed";
   case Check::overspeed_at_high_idle: return "PTO speed with the engine at high idle";
   case Check::overspeed_in_other_gears: return "PTO speed in the other gears";

@@ -1,0 +1,28 @@
+#pragma once
+// What a case states of the parts that driveline and tongue may foul.
+
+#include "assess/context.hpp"
+
+#include <fieldshaft/driveline.hpp>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+
+struct FoulingData {
+  bool stated = false;              ///< some part is named
+  std::vector<std::string> missing; ///< what would have to be stated beside
+  Surroundings around;              ///< of all parts, where nothing is missing
+  Length tolerance{};               ///< by how much all measurements together may bring two parts nearer
+
+  bool complete() const { return stated && missing.empty(); }
+};
+
+FoulingData fouling_data(const Case& value);
+
+/// Room to leave: a rule of this library where the case states none. Below zero the parts touch.
+LimitBand fouling_band(const Case& value);
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft

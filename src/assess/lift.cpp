@@ -1,0 +1,117 @@
+// How high one may lift a mounted machine while its PTO turns, before a limit of its driveline is broken.
+
+#include "assess/checks.hpp"
+#include "assess/geometry.hpp"
+#include "assess/layout.hpp"
+#include "assess/limits.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+namespace {
+
+constexpr Length fineness = millimetres(1.0);
+
+/// The highest lift that any state reaches.
+Length highest_stated(const Case& value) {
+  Length highest = range_of(value, MachineState::turning)->lift->high;
+  for (const MachineState state : states_with_positions) {
+    const Stated<StateRange>& range = range_of(value, state);
+    if (range && range->lift) highest = std::max(highest, range->lift->high);
+  }
+  return highest;
+}
+
+/// The positions of a state, its lift up to the height that is asked.
+MountedRange positions_up_to(const Case& value, MachineState state, Length highest) {
+  const StateRange& own = *range_of(value, state);
+  MountedRange positions;
+  positions.yaw = {own.yaw->low, own.yaw->high};
+  positions.roll = {own.roll->low, own.roll->high};
+  positions.lift = {own.lift->low, highest};
+  return positions;
+}
+
+LiftLimit limit_within(const Case& value, const MountedRange& positions, const DrivelineLimits& limits) {
+  EnvelopeOptions options;
+  options.with_speed_variation = false;
+  return detail::highest_lift(
+      positions.lift, limits,
+      [&](const LengthRange& lift) {
+        MountedRange part = positions;
+        part.lift = lift;
+        return mounted_envelope(value, part, options).envelope;
+      },
+      fineness);
+}
+
+/// Rounded inward to whole millimetres; the lift that the case states stays where it is proved.
+Length shown(const LiftLimit& limit, Length stated) {
+  const Length whole = millimetres(std::floor(in(limit.allowed, unit::millimetre) + 1e-9));
+  return limit.allowed >= stated ? std::max(whole, stated) : whole;
+}
+
+const char* what_stops(const LiftLimit& limit) {
+  switch (limit.kind) {
+  case LimitKind::front_angle: return "turn.stop.front";
+  case LimitKind::rear_angle: return "turn.stop.rear";
+  case LimitKind::difference: return "turn.stop.difference";
+  case LimitKind::longest: return "turn.stop.longest";
+  case LimitKind::shortest: return "turn.stop.shortest";
+  case LimitKind::clearance: return "turn.stop.fouling";
+  case LimitKind::none: break;
+  }
+  return "turn.stop.nothing";
+}
+
+Finding lift_finding(const Case& value, MachineState state, bool driven, Length highest) {
+  const MountedRange positions = positions_up_to(value, state, highest);
+  const StateLimits limits = state_limits(value, state, driven);
+  const Length stated = range_of(value, state)->lift->high;
+  const LiftLimit strictest = limit_within(value, positions, limits.strictest);
+  const LiftLimit loosest = limit_within(value, positions, limits.loosest);
+  const bool breaks_low = !strictest.low_end;
+  Finding finding = make_finding(Check::lift_limit, Status::ok, breaks_low ? "lift.not_even_low" : "lift.limit");
+  if (breaks_low || stated > strictest.allowed) finding.status = Status::caution;
+  if (!loosest.low_end || stated > loosest.allowed) finding.status = Status::stop;
+  const LiftLimit& decides = finding.status == Status::stop ? loosest : strictest;
+  finding.value = amount_of(stated);
+  finding.limit = amount_of(shown(decides, stated));
+  finding.sense = LimitSense::at_most;
+  finding.state = state;
+  finding.pose = PoseAt{decides.at.yaw, decides.at.pitch, decides.at.roll, decides.broken};
+  finding.basis = limits.basis;
+  finding.facts = {fact("lift", shown(strictest, stated)), fact("lift_most", shown(loosest, stated)),
+                   fact("stop", PhraseId{what_stops(strictest)}), fact("from", positions.lift.low)};
+  if (finding.status != Status::ok) finding.advice = {"lift.no_higher"};
+  return finding;
+}
+
+} // namespace
+
+void check_lift_limit(const Case& value, const DrivelineOverRange& range, Findings& findings) {
+  if (value.tractor.hitch.kind != HitchKind::three_point) {
+    findings.not_examined(Check::lift_limit);
+    return;
+  }
+  constexpr MachineState lifted = MachineState::turning; // raised at the headland
+  const StateExtremes* state = range.find(lifted);
+  std::vector<std::string> missing = range.missing_for(lifted);
+  for (std::string& path : limits_missing(value)) missing.push_back(std::move(path));
+  if (state == nullptr || !missing.empty()) {
+    findings.add(not_known(Check::lift_limit, "lift.unstated", missing));
+    return;
+  }
+  try {
+    findings.add(lift_finding(value, lifted, state->driven, highest_stated(value)));
+  } catch (const InputError&) { // another state's lift is out of reach; this one's was examined
+    findings.add(lift_finding(value, lifted, state->driven, range_of(value, lifted)->lift->high));
+  }
+}
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft

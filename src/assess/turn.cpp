@@ -1,0 +1,163 @@
+// How far one may turn a trailed machine before a limit of its driveline is broken or something fouls.
+
+#include "assess/checks.hpp"
+#include "assess/fouling.hpp"
+#include "assess/geometry.hpp"
+#include "assess/layout.hpp"
+#include "assess/limits.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+namespace {
+
+constexpr MachineState turning = MachineState::turning;
+constexpr Angle fineness = degrees(0.05);
+
+/// What nobody turns beyond: the trade's machines jack-knife before.
+constexpr Angle farthest_turn = degrees(90.0);
+
+struct Question {
+  Driveline driveline;
+  Position pin;
+  DrivelineTolerance tolerance;
+  AttitudeRange attitudes; ///< pitch and roll as stated, yaw as far as it is asked
+};
+
+/// Asked up to a right angle; where roll and turn depend on each other, as far as the case states them.
+Question question(const Case& value, Angle farthest) {
+  Question q{driveline_of(value), pin_of(value), trailed_tolerance(value), attitudes_of(value, turning)};
+  AngleRange& yaw = q.attitudes.yaw;
+  const Angle most = q.attitudes.couplings.empty() ? farthest : Angle{};
+  yaw = {std::min({yaw.low, Angle{}, -most}), std::max({yaw.high, Angle{}, most})};
+  return q;
+}
+
+void take_smaller(TurnLimit& own, const TurnLimit& other) {
+  if (!other.straight_ahead || (own.straight_ahead && other.allowed < own.allowed)) own = other;
+}
+
+TurnLimits limits_within(const Question& q, const DrivelineLimits& limits, const FoulingData& fouling, Amount room) {
+  TurnLimits turns = turn_limit(q.driveline, q.pin, q.tolerance, q.attitudes, limits, fineness);
+  if (!fouling.complete()) return turns;
+  const TurnLimits clear =
+      turn_limit(q.driveline, q.pin, q.attitudes, fouling.around, metres(room.si) + fouling.tolerance, degrees(0.1));
+  take_smaller(turns.left, clear.left);
+  take_smaller(turns.right, clear.right);
+  return turns;
+}
+
+/// One side: the turn as stated, up to where no rule objects, and up to where every rule does.
+struct Side {
+  Angle stated{};
+  TurnLimit strictest;
+  TurnLimit loosest;
+};
+
+/// Rounded inward to a tenth of a degree for people; the turn that the case states stays where it is proved.
+Angle shown(const TurnLimit& limit, Angle stated) {
+  const Angle tenth = degrees(std::floor(10.0 * in(limit.allowed, unit::degree) + 1e-9) / 10.0);
+  return limit.allowed >= stated ? std::max(tenth, stated) : tenth;
+}
+
+Finding judged(const Side& side) {
+  LimitBand band{amount_of(shown(side.strictest, side.stated)),
+                 amount_of(shown(side.loosest, side.stated)),
+                 LimitSense::at_most,
+                 {rigid_model}};
+  Finding finding = compare(Check::turn_limit, amount_of(side.stated), band, "turn.limit");
+  const auto at_least = [&](Status status, const TurnLimit& limit) {
+    finding.status = worse(finding.status, status);
+    finding.limit = amount_of(limit.allowed);
+    finding.reason = "turn.not_even_straight";
+  };
+  if (!side.strictest.straight_ahead) at_least(Status::caution, side.strictest);
+  if (!side.loosest.straight_ahead) at_least(Status::stop, side.loosest);
+  finding.state = turning;
+  const Attitude& at = finding.status == Status::stop ? side.loosest.at : side.strictest.at;
+  finding.pose = PoseAt{at.yaw, at.pitch, at.roll, std::nullopt};
+  return finding;
+}
+
+const char* what_stops(const TurnLimit& limit) {
+  switch (limit.kind) {
+  case LimitKind::none: return "turn.stop.nothing";
+  case LimitKind::front_angle: return "turn.stop.front";
+  case LimitKind::rear_angle: return "turn.stop.rear";
+  case LimitKind::difference: return "turn.stop.difference";
+  case LimitKind::longest: return "turn.stop.longest";
+  case LimitKind::shortest: return "turn.stop.shortest";
+  case LimitKind::clearance: return "turn.stop.fouling";
+  }
+  return "turn.stop.nothing";
+}
+
+const char* fouling_phrase(const FoulingData& fouling) {
+  if (fouling.complete()) return "turn.fouling.considered";
+  return fouling.stated ? "turn.fouling.partly" : "turn.fouling.unstated";
+}
+
+Finding finding_of(const Side& left, const Side& right, const FoulingData& fouling) {
+  const Finding on_left = judged(left);
+  const Finding on_right = judged(right);
+  const bool left_decides = on_left.status != on_right.status
+                                ? on_left.status > on_right.status
+                                : left.strictest.allowed - left.stated < right.strictest.allowed - right.stated;
+  Finding finding = left_decides ? on_left : on_right;
+  finding.facts = {fact("left", shown(left.strictest, left.stated)),
+                   fact("right", shown(right.strictest, right.stated)),
+                   fact("left_most", shown(left.loosest, left.stated)),
+                   fact("right_most", shown(right.loosest, right.stated)),
+                   fact("left_stop", PhraseId{what_stops(left.strictest)}),
+                   fact("right_stop", PhraseId{what_stops(right.strictest)}),
+                   fact("fouling", PhraseId{fouling_phrase(fouling)})};
+  if (finding.status != Status::ok) finding.advice = {"turn.no_further"};
+  if (fouling.stated && !fouling.complete()) {
+    finding.missing = fouling.missing;
+    finding.status = worse(finding.status, Status::not_known);
+  }
+  return finding;
+}
+
+Finding turn_finding(const Case& value, bool driven, const FoulingData& fouling, Angle farthest) {
+  const Question q = question(value, farthest);
+  const StateLimits limits = state_limits(value, turning, driven);
+  const LimitBand room = fouling_band(value);
+  const TurnLimits strictest = limits_within(q, limits.strictest, fouling, room.strictest);
+  const TurnLimits loosest = limits_within(q, limits.loosest, fouling, room.loosest);
+  const AngleRange stated = attitudes_of(value, turning).yaw;
+  Finding finding = finding_of({std::max(Angle{}, -stated.low), strictest.left, loosest.left},
+                               {std::max(Angle{}, stated.high), strictest.right, loosest.right}, fouling);
+  finding.basis = limits.basis;
+  if (fouling.complete()) finding.basis.push_back(room.basis.front());
+  return finding;
+}
+
+} // namespace
+
+void check_turn_limit(const Case& value, const DrivelineOverRange& range, Findings& findings) {
+  if (value.tractor.hitch.kind == HitchKind::three_point) {
+    findings.not_examined(Check::turn_limit);
+    return;
+  }
+  std::vector<std::string> missing = range.missing_for(turning);
+  for (std::string& path : limits_missing(value)) missing.push_back(std::move(path));
+  const StateExtremes* state = range.find(turning);
+  if (state == nullptr || !missing.empty()) {
+    findings.add(not_known(Check::turn_limit, "turn.unstated", missing));
+    return;
+  }
+  const FoulingData fouling = fouling_data(value);
+  try {
+    findings.add(turn_finding(value, state->driven, fouling, farthest_turn));
+  } catch (const InputError&) { // far beyond what is stated the joint centres may meet
+    findings.add(turn_finding(value, state->driven, fouling, Angle{}));
+  }
+}
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft

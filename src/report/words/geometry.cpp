@@ -1,0 +1,129 @@
+// Words for what follows from the geometry: lengths to cut, turn and lift limits, fouling, hand checks.
+
+#include "report/words/words.hpp"
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace report_texts {
+namespace {
+
+constexpr Phrase phrases[] = {
+    // Lengths to cut.
+    Phrase{"cut.none_needed",
+           "Nothing to cut. Closed lengths from {least_closed} to {greatest_closed} suit all positions ({rule}); this "
+           "one is {closed}."},
+    Phrase{"cut.needed",
+           "Closed lengths from {least_closed} to {greatest_closed} suit all positions ({rule}); this one is {closed}. "
+           "The smallest cut is {cut}: then {closed_after} closed, {overlap_after} of overlap at the longest "
+           "({longest_at}) and {clearance_after} of clearance at the shortest ({shortest_at})."},
+    Phrase{
+        "cut.too_short",
+        "The tubes are too short already: closed lengths from {least_closed} to {greatest_closed} would suit ({rule}), "
+        "this one is {closed}. No cut cures that."},
+    Phrase{
+        "cut.conflict",
+        "No closed length of two members suits all positions ({rule}): the longest, {longest} {longest_at}, asks for "
+        "at least {least_closed} and the shortest, {shortest} {shortest_at}, for at most {greatest_closed}."},
+    Phrase{
+        "cut.by_this_much",
+        "Cut {cut} from the inner tube, from the outer tube and from each guard tube, by the driveline's manual; take "
+        "off burrs and grease the tubes."},
+    Phrase{
+        "cut.longer_tubes",
+        "Fit a driveline whose tubes are at least {missing_tube} longer each, or limit the position that pulls it out "
+        "to {longest} ({longest_at})."},
+    Phrase{"cut.open_interval",
+           "Do not cut. A longest position shorter by {twice_too_long}, a shortest position longer by {too_long}, or a "
+           "telescope of three members would make a closed length possible."},
+    Phrase{"cut.check_by_hand",
+           "Before any cut and after it, check by hand at both extremes, engine off, key out: {longest_at} and "
+           "{shortest_at}."},
+    Phrase{"cut.rule.least", "at least 150 mm of overlap and 50 mm of clearance, common practice, unless the case "
+                             "states otherwise"},
+    Phrase{"cut.rule.third",
+           "at least one third of the tube in overlap and 50 mm of clearance, common practice, unless "
+           "the case states otherwise"},
+    Phrase{"cut.rule.stated", "overlap as the case states it"},
+    // Guard tubes.
+    Phrase{"guard_tubes.unstated", "Guard tubes, hitch or the positions of all three states are not all stated."},
+    Phrase{"guard_tubes.overlap", "The guard tubes overlap by {overlap} where the driveline is longest."},
+    Phrase{"guard_tubes.room", "The guard tubes have {room} left where the driveline is shortest."},
+    Phrase{"guard_tubes.longer", "Fit longer guard tubes: no part of the shaft may be bare in any position."},
+    Phrase{"guard_tubes.cut",
+           "The guard tubes bottom before the position is reached: cut {cut} from each; {overlap_after} of overlap is "
+           "left at the longest."},
+    // How far to turn.
+    Phrase{"turn.unstated", "Hitch, joints, telescope, input connection or the positions while turning are not all "
+                            "stated."},
+    Phrase{
+        "turn.limit",
+        "Over pitch and roll as stated for turning, no rule objects up to {left} to the left ({left_stop}) and {right} "
+        "to the right ({right_stop}); every rule does beyond {left_most} and {right_most}. {fouling}"},
+    Phrase{
+        "turn.not_even_straight",
+        "Even straight ahead a limit is broken, over pitch and roll as stated for turning: to the left {left_stop}, to "
+        "the right {right_stop}. {fouling}"},
+    Phrase{"turn.no_further",
+           "Turn no further than {left} to the left and {right} to the right in this state; disengage the PTO before "
+           "tighter turns."},
+    Phrase{"turn.stop.nothing", "nothing ends it up to there"},
+    Phrase{"turn.stop.front", "then the joint at the tractor bends too far"},
+    Phrase{"turn.stop.rear", "then the joint at the implement bends too far"},
+    Phrase{"turn.stop.difference", "then the joint angles differ too much"},
+    Phrase{"turn.stop.longest", "then too little overlap is left"},
+    Phrase{"turn.stop.shortest", "then too little clearance is left in the telescope"},
+    Phrase{"turn.stop.fouling", "then something fouls"},
+    Phrase{"turn.fouling.considered", "Tyres, tongue and drawbar are reckoned with as stated."},
+    Phrase{"turn.fouling.partly",
+           "What may foul is not all stated: from the driveline's side only, the turn that is possible is not known."},
+    Phrase{
+        "turn.fouling.unstated",
+        "That is from the driveline's side: whether tyre, tongue or drawbar foul earlier is not known (state fouling "
+        "and driveline.guard_diameter)."},
+    // How high to lift.
+    Phrase{"lift.unstated", "Linkage, joints, telescope, input connection or the positions while turning are not all "
+                            "stated."},
+    Phrase{
+        "lift.limit",
+        "From {from} upwards no rule objects to a lift of up to {lift} ({stop}); every rule does beyond {lift_most}. "
+        "That is from the driveline's side: whether links or frame foul earlier is not known."},
+    Phrase{"lift.not_even_low", "Even at the lowest lift of this state, {from}, a limit is broken: {stop}."},
+    Phrase{"lift.no_higher", "Lift no higher than {lift} in this state; disengage the PTO before higher lifts."},
+    // Fouling.
+    Phrase{"fouling.unstated", "What may foul, the driveline's place or the positions are not all stated."},
+    Phrase{"fouling.mounted",
+           "What may foul is reckoned for trailed machines only: raise and lower by hand, engine off, "
+           "and look."},
+    Phrase{"fouling.room", "{against} and {part} keep at least that far apart in all positions, {tolerance} of "
+                           "measuring tolerance taken off."},
+    Phrase{"fouling.touches", "{against} and {part} may touch, {tolerance} of measuring tolerance taken off."},
+    Phrase{"fouling.keep_clear",
+           "Keep {against} and {part} at least {limit} apart: limit the turn, move the part, or lengthen tongue or "
+           "hitch."},
+    Phrase{"fouling.driveline", "The driveline's guard"},
+    Phrase{"fouling.tongue", "The driveline's guard or the tongue"},
+    // Lengths measured by hand.
+    Phrase{"hand.unstated", "A length measured by hand wants its pose, and the model its measurements."},
+    Phrase{"hand.impossible", "A pose of the hand checks cannot be: {why}."},
+    Phrase{"hand.agrees", "Lengths measured by hand at {poses} poses agree with the model; the least well: measured "
+                          "{measured}, reckoned {model}, {at}."},
+    Phrase{"hand.one_pose",
+           "The length measured by hand agrees with the model ({measured}, reckoned {model}, {at}), at "
+           "one pose only."},
+    Phrase{"hand.disagrees", "The length measured by hand is {measured}, the model says {model}, {at}: beyond all "
+                             "tolerances. Something is measured wrong."},
+    Phrase{
+        "hand.measure_again",
+        "Measure hitch, joints, input connection and the length by hand again, engine off, key out; do not cut before "
+        "they agree."},
+    Phrase{"hand.second_pose", "Measure the length by hand at a second pose, far from the first, engine off, key out."},
+    Phrase{"hand.judge_later", "Not judged while a length measured by hand disagrees with the model."},
+};
+
+} // namespace
+
+Phrases geometry_words() noexcept { return {std::begin(phrases), std::end(phrases)}; }
+
+} // namespace report_texts
+} // namespace v0
+} // namespace fieldshaft
