@@ -108,7 +108,7 @@ void doubt_where_the_hand_disagrees(Assessment& assessment) {
 
 } // namespace
 
-Assessment assess(const Case& value) {
+Assessment assessing::assess_over(const Case& value, const DrivelineOverRange& range, Depth depth) {
   Assessment assessment;
   assessment.title = value.title;
   assessment.note = value.note;
@@ -119,21 +119,26 @@ Assessment assess(const Case& value) {
   assessing::check_fit(value, findings);
   assessing::check_adaptor(value, findings);
   assessing::check_power(value, findings);
-  const assessing::DrivelineOverRange range = assessing::driveline_over_range(value);
   assessing::check_strength(value, range, findings);
   assessing::check_drawbar(value, findings);
   assessing::check_driveline(value, range, findings);
   assessing::check_cut_list(value, range, findings);
   assessing::check_guard_tubes(value, range, findings);
-  assessing::check_turn_limit(value, range, findings);
-  assessing::check_lift_limit(value, range, findings);
-  assessing::check_fouling(value, range, findings);
+  if (depth == Depth::whole) {
+    assessing::check_turn_limit(value, range, findings);
+    assessing::check_lift_limit(value, range, findings);
+    assessing::check_fouling(value, range, findings);
+  }
   assessing::check_by_hand(value, findings);
   assessing::check_rotor(value, findings);
   assessing::check_guards(value, findings);
   doubt_at_wrong_speed(assessment);
   doubt_where_the_hand_disagrees(assessment);
   return assessment;
+}
+
+Assessment assess(const Case& value) {
+  return assessing::assess_over(value, assessing::driveline_over_range(value), assessing::Depth::whole);
 }
 
 AssessmentResult try_assess(const Case& value) {

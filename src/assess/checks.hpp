@@ -26,6 +26,15 @@ void check_by_hand(const Case& value, Findings& findings);
 void check_rotor(const Case& value, Findings& findings);
 void check_guards(const Case& value, Findings& findings);
 
+/// How much of a case is assessed.
+enum class Depth {
+  whole,
+  for_search, ///< without the costly answers on turn, lift and fouling, which a search for changes asks for at its end
+};
+
+/// An assessment of a case whose driveline was examined already.
+Assessment assess_over(const Case& value, const DrivelineOverRange& range, Depth depth);
+
 } // namespace assessing
 } // namespace v0
 } // namespace fieldshaft
