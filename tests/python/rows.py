@@ -49,7 +49,7 @@ def read(value: Any, kind: str) -> Any:
         return fieldshaft.pto_type(value["number"])
     if len(value) == 1:
         ((name, inner),) = value.items()
-        if name in SHAPES:
+        if name in SHAPES and (not kind or SHAPES[name] in kind.split("|")):
             cls = getattr(fieldshaft, SHAPES[name])
             if isinstance(inner, dict):
                 return cls(**{python_name(k): v for k, v in inner.items()})

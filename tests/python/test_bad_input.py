@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import contextlib
+import doctest
 import inspect
+import io
 from typing import Any
 
 import numpy as np
@@ -13,19 +16,50 @@ import rows
 import fieldshaft
 from fieldshaft import si
 from fieldshaft._kinds import KINDS
+from fieldshaft._quantities import Caller
 from fieldshaft._records import Record
 
 registry = pint.UnitRegistry()
 
 
+def _formulas() -> list[str]:
+    """Every formula of the package that is described, not written by hand."""
+    functions = [n for n in fieldshaft.__all__ if inspect.isfunction(getattr(fieldshaft, n))]
+    return sorted(name for name in functions if rows.caller(name) is not None)
+
+
 def _examples() -> dict[str, dict[str, Any]]:
-    """For each formula with a reference row its arguments, in quantities."""
+    """For each formula the arguments of its first reference row, else those of the example in its docstring."""
     found: dict[str, dict[str, Any]] = {}
     for row in rows.all_rows():
         name = row["formula"]
         if name not in found and rows.caller(name) is not None:
             found[name] = rows.arguments(name, row["given"])
+    for name in _formulas():
+        if name not in found:
+            found[name] = _arguments_of_example(name)
     return found
+
+
+def _arguments_of_example(name: str) -> dict[str, Any]:
+    """What the docstring's example hands to its formula, caught on the way."""
+    caught: list[dict[str, Any]] = []
+    call = Caller.__call__
+
+    def listen(caller: Caller, *arguments: Any) -> Any:
+        if caller.name == name:
+            caught.append(dict(zip((n for n, _ in caller.parameters), arguments, strict=True)))
+        return call(caller, *arguments)
+
+    document = doctest.DocTestParser().get_doctest(inspect.getdoc(getattr(fieldshaft, name)), {}, name, None, 0)
+    Caller.__call__ = listen  # type: ignore[method-assign]
+    try:
+        with contextlib.redirect_stdout(io.StringIO()):
+            for example in document.examples:
+                exec(compile(example.source, name, "single"), document.globs)  # noqa: S102
+    finally:
+        Caller.__call__ = call  # type: ignore[method-assign]
+    return caught[0]
 
 
 EXAMPLES = _examples()
@@ -65,9 +99,20 @@ def _broadcasts(name: str, parameter: str) -> bool:
 ARRAYS = [(name, parameter) for name, parameter in QUANTITIES if _broadcasts(name, parameter)]
 
 
+#: Parameters that take objects, choices, lists, flags or texts.
+OBJECTS = [
+    (name, parameter)
+    for name, given in EXAMPLES.items()
+    for parameter, kind in _kinds(name).items()
+    if kind not in KINDS and kind not in ("number", "count") and parameter in given
+]
+
+
 def test_list_is_complete() -> None:
-    assert len(QUANTITIES) > 150
-    assert len(ARRAYS) > 120
+    assert list(EXAMPLES) and sorted(EXAMPLES) == _formulas()
+    assert len(QUANTITIES) > 400
+    assert len(ARRAYS) > 250
+    assert len(OBJECTS) > 150
 
 
 @pytest.mark.parametrize(("name", "parameter"), QUANTITIES)
@@ -131,6 +176,32 @@ def test_arrays(name: str, parameter: str) -> None:
     assert not isinstance(function(**{**given, parameter: np.array(value)}), np.ndarray)  # no axes: a scalar
     if float(value).is_integer():
         same(function(**{**given, parameter: np.array([int(value)] * 2)}), (2,))
+
+
+@pytest.mark.parametrize(("name", "parameter"), ARRAYS)
+def test_arrays_of_quantities(name: str, parameter: str) -> None:
+    given = _si_arguments(name)
+    kinds = _kinds(name)
+    unit, value = KINDS[kinds[parameter]]["pint"], given[parameter]
+    own = {
+        p: registry.Quantity(v, KINDS[kinds[p]]["pint"]) if kinds[p] in KINDS else v for p, v in given.items() if p != parameter
+    }  # everything in one registry: objects in plain numbers belong to none
+    function = getattr(fieldshaft, name)
+    many = registry.Quantity(np.full(6, value)[::2], unit)
+    assert {leaf.shape for leaf in _leaves(function(**own, **{parameter: many}))} == {(3,)}
+    assert {leaf.shape for leaf in _leaves(function(**own, **{parameter: registry.Quantity(np.array([]), unit)}))} == {(0,)}
+    for wrong in (np.ma.masked_array([value, value], mask=[False, True]), np.array([value, None], dtype=object)):
+        with pytest.raises(TypeError, match=rf"{name}: {parameter}"):
+            function(**own, **{parameter: registry.Quantity(wrong, unit)})
+
+
+@pytest.mark.parametrize(("name", "parameter"), OBJECTS)
+def test_objects_that_are_none(name: str, parameter: str) -> None:
+    given = _si_arguments(name)
+    for layer, arguments in ((fieldshaft, EXAMPLES[name]), (si, given)):
+        for wrong in (object(), 5 + 2j, b"steel"):
+            with pytest.raises(TypeError, match=rf"{name}: {parameter}"):
+                getattr(layer, name)(**{**arguments, parameter: wrong})
 
 
 def _leaves(result: Any) -> list[Any]:

@@ -179,3 +179,45 @@ def test_cases_need_numpy_alone() -> None:
     document = {"schema": "fieldshaft-case/1", "tractor": {"name": "T"}, "implement": {"name": "I"}, "driveline": {}}
     done = _without_extras(f"import fieldshaft\nprint(fieldshaft.assess(fieldshaft.read_case({document})).verdict)\n")
     assert done.stdout == "not_known\n", done.stderr
+
+
+def test_errors_speak_in_the_unit_of_the_user() -> None:
+    with pytest.raises(fieldshaft.InputError) as caught:
+        fieldshaft.shaft_torque("50 kW", pint.Quantity(-540, "rpm"))
+    assert str(caught.value) == "shaft_torque: speed = -540 rpm; allowed: a finite number above 0 rpm"
+    with pytest.raises(fieldshaft.InputError) as caught:
+        fieldshaft.joint_speed_variation(pint.Quantity(95.0, "degree"))
+    assert str(caught.value) == "joint_speed_variation: angle = 95 deg; allowed: from 0 deg to 90 deg, upper end excluded"
+    with pytest.raises(fieldshaft.InputError, match=r"angle = 1.6 rad; allowed: from 0 rad to 1.5707963 rad"):
+        fieldshaft.joint_speed_variation(pint.Quantity(1.6, "radian"))
+    with pytest.raises(fieldshaft.InputError, match=r"speed\[1\] = -600 rpm; allowed: a finite number above 0 rpm"):
+        fieldshaft.shaft_torque("50 kW", pint.Quantity([540, -600], "rpm"))
+    with pytest.raises(fieldshaft.InputError, match="radius = -5 in; allowed: a finite number, at least 0 in"):
+        fieldshaft.tip_speed("540 rpm", pint.Quantity(-5, "inch"))
+    with pytest.raises(fieldshaft.InputError, match="TubeSection: inner_diameter = 60 mm; allowed: from 0 mm to 50 mm"):
+        fieldshaft.TubeSection("5 cm", "6 cm")
+    with pytest.raises(fieldshaft.InputError, match="speed = -56.5 rad/s"):
+        si.shaft_torque(5e4, -56.5)
+
+
+def test_a_number_stands_for_its_pto_type() -> None:
+    for layer in (fieldshaft, si):
+        assert layer.stub_spline_of_type(1) == layer.stub_spline_of_type(layer.pto_type(1))
+        assert layer.drawbar_distances(0) == ()
+        with pytest.raises(layer.InputError, match="pto_type: number = 5"):
+            layer.stub_spline_of_type(5)
+        with pytest.raises(TypeError, match=r"stub_spline_of_type: type = '1' \(str\); expected a PtoType or its number"):
+            layer.stub_spline_of_type("1")
+        with pytest.raises(TypeError, match="stub_spline_of_type: type = True"):
+            layer.stub_spline_of_type(True)
+
+
+def test_long_objects_are_named_not_printed() -> None:
+    for layer, torque in ((fieldshaft, "5 N·m"), (si, 5.0)):
+        with pytest.raises(TypeError) as caught:
+            layer.torsion_stress(layer.pto_type(1), torque)
+        assert str(caught.value).startswith("torsion_stress: section is a PtoType; expected SolidSection or TubeSection or")
+        with pytest.raises(TypeError, match="spline_stress: spline is a Sourced; pass its .value; expected"):
+            layer.spline_stress(layer.stub_spline_of_type(1), torque)
+    with pytest.raises(TypeError, match=r"shaft_torque: speed, a ndarray, has no unit"):
+        fieldshaft.shaft_torque("5 kW", np.arange(100.0))

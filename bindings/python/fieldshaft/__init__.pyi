@@ -44,16 +44,20 @@ from fieldshaft.si import (
     DrivelineUse as DrivelineUse,
     EconomyMeasurement as EconomyMeasurement,
     EnduranceFactors as EnduranceFactors,
+    ExcitationOrder as ExcitationOrder,
     FeedBasis as FeedBasis,
     FourBarBranch as FourBarBranch,
     Ground as Ground,
+    HeldSpeed as HeldSpeed,
     LifeClass as LifeClass,
     LimitKind as LimitKind,
     LimiterKind as LimiterKind,
+    LineEventKind as LineEventKind,
     LoadKind as LoadKind,
     LoadShock as LoadShock,
     MeanStressRule as MeanStressRule,
     Measurement as Measurement,
+    ModeNode as ModeNode,
     Money as Money,
     NotchFactors as NotchFactors,
     NotchLoad as NotchLoad,
@@ -64,11 +68,13 @@ from fieldshaft.si import (
     PlacementGoal as PlacementGoal,
     PlacementParameter as PlacementParameter,
     PowerShare as PowerShare,
+    ProcessorKernel as ProcessorKernel,
     Rotation as Rotation,
     RotorMachine as RotorMachine,
     SettingBasis as SettingBasis,
     SettingPractice as SettingPractice,
     ShearRatio as ShearRatio,
+    SimulationEnd as SimulationEnd,
     SmallCycles as SmallCycles,
     Source as Source,
     SpeedShare as SpeedShare,
@@ -86,6 +92,7 @@ from fieldshaft.si import (
     StubHazard as StubHazard,
     StubPlace as StubPlace,
     StubSafety as StubSafety,
+    SupportKind as SupportKind,
     SurfaceConstants as SurfaceConstants,
     SurfaceFinish as SurfaceFinish,
     ThreadSystem as ThreadSystem,
@@ -101,9 +108,16 @@ __all__ = [
     "AngleExtreme",
     "AngleInfluence",
     "AngleRange",
+    "AngleSwing",
     "Assessment",
     "Attitude",
+    "AttitudeGrid",
     "AttitudeRange",
+    "BeamLine",
+    "BeamMass",
+    "BeamSegment",
+    "BeamSupport",
+    "BodyResult",
     "BoltGrade",
     "Branch",
     "BranchEnvelope",
@@ -131,6 +145,7 @@ __all__ = [
     "DrivelineEnvelope",
     "DrivelineLimits",
     "DrivelineState",
+    "DrivelineSweep",
     "DrivelineTolerance",
     "DrivelineUse",
     "Duty",
@@ -139,11 +154,14 @@ __all__ = [
     "EconomySaving",
     "EnduranceConditions",
     "EnduranceFactors",
+    "EnergyBalance",
+    "EngineDrive",
     "EngineLine",
     "EnginePoint",
     "EnvelopeChange",
     "EnvelopeOptions",
     "EnvelopeTableRow",
+    "ExcitationOrder",
     "FarthestFlight",
     "FatigueStrength",
     "FeedBasis",
@@ -151,15 +169,18 @@ __all__ = [
     "FeedRate",
     "Finding",
     "Flight",
+    "ForcedResponse",
     "FourBarAngles",
     "FourBarBranch",
     "GrossEnginePower",
     "Ground",
+    "HeldSpeed",
     "HitchAngleRange",
     "HitchCategory",
     "HitchPowerRange",
     "ImplementPower",
     "InputError",
+    "Interference",
     "InvoluteGeometry",
     "InvoluteProfile",
     "InvoluteSpline",
@@ -179,6 +200,18 @@ __all__ = [
     "LimitCheck",
     "LimitKind",
     "LimiterKind",
+    "LineBody",
+    "LineBrake",
+    "LineClutch",
+    "LineCutOut",
+    "LineEvent",
+    "LineEventKind",
+    "LineJoints",
+    "LineLoad",
+    "LineOverrun",
+    "LineShaft",
+    "LineShearBolt",
+    "LinkResult",
     "LinkagePosition",
     "LoadKind",
     "LoadShock",
@@ -190,6 +223,7 @@ __all__ = [
     "MeasuredPowerPerWidth",
     "MeasuredSpline",
     "Measurement",
+    "ModeNode",
     "Money",
     "MountedEnvelope",
     "MountedRange",
@@ -205,6 +239,7 @@ __all__ = [
     "OverspeedRatios",
     "OwnershipCost",
     "PeakRatio",
+    "PeakTorque",
     "Placement",
     "PlacementGoal",
     "PlacementParameter",
@@ -213,8 +248,10 @@ __all__ = [
     "Position",
     "PowerPoint",
     "PowerShare",
+    "ProcessorKernel",
     "ProfileSection",
     "PtoIdentification",
+    "PtoLine",
     "PtoMatch",
     "PtoOption",
     "PtoOptions",
@@ -240,6 +277,10 @@ __all__ = [
     "ShaftStresses",
     "ShapedProfile",
     "ShearRatio",
+    "SimulationEnd",
+    "SimulationResult",
+    "SimulationSettings",
+    "SimulationTrace",
     "SlackPose",
     "SleeveStress",
     "Slide",
@@ -248,6 +289,7 @@ __all__ = [
     "SolidSection",
     "Source",
     "Sourced",
+    "SpeedRange",
     "SpeedShare",
     "SplineAllowables",
     "SplineCapacity",
@@ -267,6 +309,7 @@ __all__ = [
     "SplineStress",
     "Standing",
     "Status",
+    "StepLength",
     "SteppedShaft",
     "StraightProfile",
     "StraightSpline",
@@ -279,10 +322,12 @@ __all__ = [
     "StubSection",
     "StubShaft",
     "StubStress",
+    "SupportKind",
     "SupportWheel",
     "SurfaceConstants",
     "SurfaceFinish",
     "Surroundings",
+    "SweptExtreme",
     "Telescope",
     "TelescopeThrust",
     "ThreadSystem",
@@ -292,10 +337,18 @@ __all__ = [
     "TolerantEnvelope",
     "TorqueBand",
     "TorqueCycle",
+    "TorqueExcitation",
     "TorqueSnLine",
+    "TorqueSwing",
     "TorsionImpact",
     "TorsionSchool",
+    "TorsionalExcitation",
+    "TorsionalMode",
+    "TorsionalTrain",
     "Traction",
+    "TrainAnchor",
+    "TrainInertia",
+    "TrainShaft",
     "TriangleSection",
     "TubeAdvice",
     "TubeLengths",
@@ -304,6 +357,7 @@ __all__ = [
     "TurnLimit",
     "TurnLimitAtPitch",
     "TurnLimits",
+    "TwistExcitation",
     "Tyre",
     "UnevenProfileSection",
     "UseAngleLimits",
@@ -311,6 +365,9 @@ __all__ = [
     "ValueClass",
     "Wall",
     "WheelPlaces",
+    "WhirlExtreme",
+    "WhirlMember",
+    "WhirlTelescope",
     "WidthLimit",
     "WindowState",
     "YearOfUse",
@@ -323,6 +380,8 @@ __all__ = [
     "assess",
     "attitude_of",
     "average_fuel_rate",
+    "beam_critical_speeds",
+    "beam_segment",
     "best_placement",
     "best_placement_between",
     "best_spline_position",
@@ -374,6 +433,7 @@ __all__ = [
     "drawbar_of_pto",
     "driveline_at",
     "driveline_envelope",
+    "driveline_sweep",
     "dry_feed",
     "dry_matter",
     "dunkerley_critical_speed",
@@ -396,6 +456,7 @@ __all__ = [
     "equivalent_reversed",
     "equivalent_row_angle",
     "equivalent_row_angle_small",
+    "equivalent_shaft_length",
     "excess",
     "farthest_throw",
     "fatigue_diameter",
@@ -406,6 +467,7 @@ __all__ = [
     "find_machine",
     "find_material",
     "finite_life_strength",
+    "forced_response",
     "four_bar_angles",
     "free_clutch_engagement",
     "front_joint_position",
@@ -429,6 +491,7 @@ __all__ = [
     "implement_power",
     "in_implement",
     "in_tractor",
+    "interference_table",
     "involute_profile",
     "involute_spline",
     "is_nominal_speed",
@@ -454,9 +517,12 @@ __all__ = [
     "joint_peak_bearing_force",
     "joint_peak_couples",
     "joint_peak_displacement",
+    "joint_pulse",
     "joint_speed_ratio",
     "joint_speed_variation",
+    "kernel_is_available",
     "least_clearance",
+    "least_critical_speed",
     "lever_can_disagree",
     "life_class",
     "lift_limit",
@@ -472,6 +538,7 @@ __all__ = [
     "measured_fuel_rate",
     "miner_damage",
     "mirrored",
+    "mode_nodes",
     "mounted_driveline_envelope",
     "mounted_pose",
     "nearest_machines",
@@ -493,6 +560,7 @@ __all__ = [
     "payback_years",
     "pin_position",
     "placement",
+    "plain_train",
     "planar_centre_distance",
     "planar_joint_angles",
     "plastic_torque",
@@ -537,6 +605,7 @@ __all__ = [
     "scaled_spline",
     "seat_divisor",
     "seen_from",
+    "shaft_damping",
     "shaft_fatigue_safety_factor",
     "shaft_power",
     "shaft_stresses",
@@ -553,9 +622,12 @@ __all__ = [
     "shoulder_concentration",
     "si",
     "side_slope_roll",
+    "simulate",
+    "simulation_end_text",
     "size_factor",
     "slack_pose",
     "sleeve_stress",
+    "slender_tube_excess",
     "slide_force",
     "slip_power",
     "slip_time_for_rise",
@@ -599,6 +671,7 @@ __all__ = [
     "surface_constants",
     "surface_factor",
     "taxes_insurance_housing",
+    "telescope_critical_speed",
     "telescope_thrust",
     "temperature_factor",
     "thin_profile",
@@ -614,6 +687,7 @@ __all__ = [
     "top_link_for",
     "torque_band",
     "torque_for_twist",
+    "torque_keeps_its_sense",
     "torque_reserve",
     "torque_rise",
     "torque_sn_line",
@@ -622,8 +696,10 @@ __all__ = [
     "torsion_impact",
     "torsion_stress",
     "torsion_stress_at",
+    "torsional_modes",
     "tractor_value_class",
     "trailed_pose",
+    "train_speed_ratios",
     "transport_pitch",
     "tube_advice",
     "tube_lengths",
@@ -633,6 +709,7 @@ __all__ = [
     "turn_limit_with_surroundings",
     "twist",
     "twist_rate",
+    "two_inertia_frequency",
     "usable_for_pto_work",
     "uses_yield",
     "value_class_named",
@@ -641,6 +718,7 @@ __all__ = [
     "wear_life_factor",
     "wet_feed",
     "wheel_drop_roll",
+    "whirl_line",
     "wide_angle_centre_shift",
     "wide_angle_far_angle",
     "wide_angle_residual",
@@ -992,6 +1070,353 @@ class UseAngleLimits(QuantityRecord):
     not_turning: JointAngleBand
     def __init__(self, working: JointAngleBand | si.JointAngleBand, turning_driven: JointAngleBand | si.JointAngleBand, lifted_driven: JointAngleBand | si.JointAngleBand, not_turning: JointAngleBand | si.JointAngleBand) -> None: ...
 
+class AttitudeGrid(QuantityRecord):
+    yaw: tuple[Quantity[Any], ...]
+    pitch: tuple[Quantity[Any], ...]
+    roll: tuple[Quantity[Any], ...]
+    def __init__(self, yaw: Iterable[_QuantityLike], pitch: Iterable[_QuantityLike] = ..., roll: Iterable[_QuantityLike] = ...) -> None: ...
+
+class SweptExtreme(QuantityRecord):
+    at: Attitude
+    state: DrivelineState
+    def __init__(self, at: Attitude | si.Attitude, state: DrivelineState | si.DrivelineState) -> None: ...
+
+class DrivelineSweep(QuantityRecord):
+    front_angle: SweptExtreme
+    rear_angle: SweptExtreme
+    difference: SweptExtreme
+    longest: SweptExtreme
+    shortest: SweptExtreme
+    def __init__(self, front_angle: SweptExtreme | si.SweptExtreme, rear_angle: SweptExtreme | si.SweptExtreme, difference: SweptExtreme | si.SweptExtreme, longest: SweptExtreme | si.SweptExtreme, shortest: SweptExtreme | si.SweptExtreme) -> None: ...
+
+class BeamSegment(QuantityRecord):
+    length: Quantity[Any]
+    stiffness: Quantity[Any]
+    mass: Quantity[Any]
+    def __init__(self, length: _QuantityLike, stiffness: _QuantityLike, mass: _QuantityLike) -> None: ...
+
+class BeamMass(QuantityRecord):
+    at: Quantity[Any]
+    mass: Quantity[Any]
+    def __init__(self, at: _QuantityLike, mass: _QuantityLike) -> None: ...
+
+class BeamSupport(QuantityRecord):
+    at: Quantity[Any]
+    kind: SupportKind
+    stiffness: Quantity[Any]
+    def __init__(self, at: _QuantityLike = ..., kind: SupportKind | str = ..., stiffness: _QuantityLike = ...) -> None: ...
+
+class BeamLine(QuantityRecord):
+    segments: tuple[BeamSegment, ...]
+    masses: tuple[BeamMass, ...]
+    supports: tuple[BeamSupport, ...]
+    def __init__(self, segments: Iterable[BeamSegment | si.BeamSegment], masses: Iterable[BeamMass | si.BeamMass], supports: Iterable[BeamSupport | si.BeamSupport]) -> None: ...
+
+class WhirlMember(QuantityRecord):
+    tube: BeamSegment
+    end_mass: Quantity[Any]
+    end_mass_from: Quantity[Any]
+    def __init__(self, tube: BeamSegment | si.BeamSegment, end_mass: _QuantityLike = ..., end_mass_from: _QuantityLike = ...) -> None: ...
+
+class WhirlTelescope(QuantityRecord):
+    front: WhirlMember
+    rear: WhirlMember
+    overlap_share: float
+    front_support: BeamSupport
+    rear_support: BeamSupport
+    def __init__(self, front: WhirlMember | si.WhirlMember, rear: WhirlMember | si.WhirlMember, overlap_share: _Number = ..., front_support: BeamSupport | si.BeamSupport = ..., rear_support: BeamSupport | si.BeamSupport = ...) -> None: ...
+
+class WhirlExtreme(QuantityRecord):
+    at: Quantity[Any]
+    critical_speed: Quantity[Any]
+    share: float
+    longest: Quantity[Any]
+    at_longest: Quantity[Any]
+    def __init__(self, at: _QuantityLike, critical_speed: _QuantityLike, share: _Number, longest: _QuantityLike, at_longest: _QuantityLike) -> None: ...
+
+class TrainInertia(QuantityRecord):
+    inertia: Quantity[Any]
+    drag: Quantity[Any]
+    def __init__(self, inertia: _QuantityLike, drag: _QuantityLike = ...) -> None: ...
+
+class TrainShaft(QuantityRecord):
+    from_: int
+    to: int
+    stiffness: Quantity[Any]
+    ratio: float
+    damping: Quantity[Any]
+    backlash: Quantity[Any]
+    def __init__(self, from_: int, to: int, stiffness: _QuantityLike, ratio: _Number = ..., damping: _QuantityLike = ..., backlash: _QuantityLike = ...) -> None: ...
+
+class TrainAnchor(QuantityRecord):
+    inertia: int
+    stiffness: Quantity[Any]
+    damping: Quantity[Any]
+    def __init__(self, inertia: int, stiffness: _QuantityLike, damping: _QuantityLike = ...) -> None: ...
+
+class TorsionalTrain(QuantityRecord):
+    inertias: tuple[TrainInertia, ...]
+    shafts: tuple[TrainShaft, ...]
+    anchors: tuple[TrainAnchor, ...]
+    def __init__(self, inertias: Iterable[TrainInertia | si.TrainInertia], shafts: Iterable[TrainShaft | si.TrainShaft] = ..., anchors: Iterable[TrainAnchor | si.TrainAnchor] = ...) -> None: ...
+
+class TorsionalMode(QuantityRecord):
+    frequency: Quantity[Any]
+    amplitudes: tuple[float, ...]
+    def __init__(self, frequency: _QuantityLike, amplitudes: Iterable[_Number]) -> None: ...
+
+class SolidSection(QuantityRecord):
+    diameter: Quantity[Any]
+    def __init__(self, diameter: _QuantityLike) -> None: ...
+
+class TubeSection(QuantityRecord):
+    outer_diameter: Quantity[Any]
+    inner_diameter: Quantity[Any]
+    def __init__(self, outer_diameter: _QuantityLike, inner_diameter: _QuantityLike) -> None: ...
+
+class ProfileSection(QuantityRecord):
+    enclosed_area: Quantity[Any]
+    perimeter: Quantity[Any]
+    wall: Quantity[Any]
+    def __init__(self, enclosed_area: _QuantityLike, perimeter: _QuantityLike, wall: _QuantityLike) -> None: ...
+
+class ShapedProfile(QuantityRecord):
+    enclosed_area: Quantity[Any]
+    perimeter: Quantity[Any]
+    wall: Quantity[Any]
+    second_moment: Quantity[Any]
+    def __init__(self, enclosed_area: _QuantityLike, perimeter: _QuantityLike, wall: _QuantityLike, second_moment: _QuantityLike) -> None: ...
+
+class Wall(QuantityRecord):
+    width: Quantity[Any]
+    thickness: Quantity[Any]
+    def __init__(self, width: _QuantityLike, thickness: _QuantityLike) -> None: ...
+
+class UnevenProfileSection(QuantityRecord):
+    enclosed_area: Quantity[Any]
+    walls: tuple[Wall, ...]
+    def __init__(self, enclosed_area: _QuantityLike, walls: Iterable[Wall | si.Wall]) -> None: ...
+
+class RectangleSection(QuantityRecord):
+    width: Quantity[Any]
+    height: Quantity[Any]
+    def __init__(self, width: _QuantityLike, height: _QuantityLike) -> None: ...
+
+class TriangleSection(QuantityRecord):
+    side: Quantity[Any]
+    def __init__(self, side: _QuantityLike) -> None: ...
+
+class OpenSection(QuantityRecord):
+    walls: tuple[Wall, ...]
+    def __init__(self, walls: Iterable[Wall | si.Wall]) -> None: ...
+
+class StepLength(QuantityRecord):
+    section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection
+    length: Quantity[Any]
+    def __init__(self, section: SolidSection | si.SolidSection | TubeSection | si.TubeSection | ProfileSection | si.ProfileSection | ShapedProfile | si.ShapedProfile | UnevenProfileSection | si.UnevenProfileSection | RectangleSection | si.RectangleSection | TriangleSection | si.TriangleSection | OpenSection | si.OpenSection, length: _QuantityLike) -> None: ...
+
+class SpeedRange(QuantityRecord):
+    low: Quantity[Any]
+    high: Quantity[Any]
+    def __init__(self, low: _QuantityLike, high: _QuantityLike) -> None: ...
+
+class Interference(QuantityRecord):
+    mode: int
+    order: int
+    natural: Quantity[Any]
+    critical_speed: Quantity[Any]
+    nearest: Quantity[Any]
+    separation: float
+    swing: float
+    def __init__(self, mode: int, order: int, natural: _QuantityLike, critical_speed: _QuantityLike, nearest: _QuantityLike, separation: _Number, swing: _Number) -> None: ...
+
+class TorqueSwing(QuantityRecord):
+    amplitude: Quantity[Any]
+    phase: Quantity[Any]
+    def __init__(self, amplitude: _QuantityLike, phase: _QuantityLike = ...) -> None: ...
+
+class AngleSwing(QuantityRecord):
+    amplitude: Quantity[Any]
+    phase: Quantity[Any]
+    def __init__(self, amplitude: _QuantityLike, phase: _QuantityLike = ...) -> None: ...
+
+class TorqueExcitation(QuantityRecord):
+    inertia: int
+    torque: TorqueSwing
+    def __init__(self, inertia: int, torque: TorqueSwing | si.TorqueSwing) -> None: ...
+
+class TwistExcitation(QuantityRecord):
+    shaft: int
+    lead: AngleSwing
+    def __init__(self, shaft: int, lead: AngleSwing | si.AngleSwing) -> None: ...
+
+class TorsionalExcitation(QuantityRecord):
+    frequency: Quantity[Any]
+    torques: tuple[TorqueExcitation, ...]
+    leads: tuple[TwistExcitation, ...]
+    def __init__(self, frequency: _QuantityLike, torques: Iterable[TorqueExcitation | si.TorqueExcitation] = ..., leads: Iterable[TwistExcitation | si.TwistExcitation] = ...) -> None: ...
+
+class ForcedResponse(QuantityRecord):
+    swings: tuple[AngleSwing, ...]
+    torques: tuple[TorqueSwing, ...]
+    def __init__(self, swings: Iterable[AngleSwing | si.AngleSwing], torques: Iterable[TorqueSwing | si.TorqueSwing]) -> None: ...
+
+class EnginePoint(QuantityRecord):
+    speed: Quantity[Any]
+    torque: Quantity[Any]
+    def __init__(self, speed: _QuantityLike, torque: _QuantityLike) -> None: ...
+
+class EngineLine(QuantityRecord):
+    points: tuple[EnginePoint, ...]
+    high_idle: Quantity[Any]
+    def __init__(self, points: Iterable[EnginePoint | si.EnginePoint], high_idle: _QuantityLike) -> None: ...
+    @property
+    def rated(self) -> EnginePoint: ...
+    @property
+    def peak(self) -> EnginePoint: ...
+    @property
+    def rated_power(self) -> PtoPower: ...
+    def torque_at(self, speed: _QuantityLike) -> Validated: ...
+    def power_at(self, speed: _QuantityLike) -> Validated: ...
+    def speed_under(self, load: _QuantityLike) -> Validated: ...
+    def greatest_power(self) -> PowerPoint: ...
+
+class EngineDrive(QuantityRecord):
+    line: EngineLine
+    ratio: float
+    def __init__(self, line: EngineLine | si.EngineLine, ratio: _Number) -> None: ...
+
+class LineLoad(QuantityRecord):
+    friction: Quantity[Any]
+    viscous: Quantity[Any]
+    windage: Quantity[Any]
+    windage_speed: Quantity[Any]
+    def __init__(self, friction: _QuantityLike = ..., viscous: _QuantityLike = ..., windage: _QuantityLike = ..., windage_speed: _QuantityLike = ...) -> None: ...
+
+class LineBrake(QuantityRecord):
+    from_: Quantity[Any]
+    torque: Quantity[Any]
+    def __init__(self, from_: _QuantityLike, torque: _QuantityLike) -> None: ...
+
+class LineBody(QuantityRecord):
+    name: str
+    inertia: Quantity[Any]
+    speed: Quantity[Any]
+    drive: None | HeldSpeed | EngineDrive
+    load: LineLoad
+    brakes: tuple[LineBrake, ...]
+    blocked_at: Quantity[Any] | None
+    def __init__(self, name: str, inertia: _QuantityLike, speed: _QuantityLike = ..., drive: None | HeldSpeed | EngineDrive | si.EngineDrive = ..., load: LineLoad | si.LineLoad = ..., brakes: Iterable[LineBrake | si.LineBrake] = ..., blocked_at: _QuantityLike | None = ...) -> None: ...
+
+class LineJoints(QuantityRecord):
+    front: Quantity[Any]
+    rear: Quantity[Any]
+    phase: Quantity[Any]
+    rotation: Quantity[Any]
+    def __init__(self, front: _QuantityLike = ..., rear: _QuantityLike = ..., phase: _QuantityLike = ..., rotation: _QuantityLike = ...) -> None: ...
+
+class LineShaft(QuantityRecord):
+    stiffness: Quantity[Any]
+    damping: Quantity[Any]
+    backlash: Quantity[Any]
+    ratio: float
+    joints: LineJoints | None
+    def __init__(self, stiffness: _QuantityLike, damping: _QuantityLike = ..., backlash: _QuantityLike = ..., ratio: _Number = ..., joints: LineJoints | si.LineJoints | None = ...) -> None: ...
+
+class LineClutch(QuantityRecord):
+    torque: Quantity[Any]
+    engage_at: Quantity[Any]
+    ramp: Quantity[Any]
+    release_at: Quantity[Any] | None
+    break_away: float
+    def __init__(self, torque: _QuantityLike, engage_at: _QuantityLike = ..., ramp: _QuantityLike = ..., release_at: _QuantityLike | None = ..., break_away: _Number = ...) -> None: ...
+
+class LineShearBolt(QuantityRecord):
+    torque: Quantity[Any]
+    def __init__(self, torque: _QuantityLike) -> None: ...
+
+class LineCutOut(QuantityRecord):
+    torque: Quantity[Any]
+    tripped_share: float
+    def __init__(self, torque: _QuantityLike, tripped_share: _Number = ...) -> None: ...
+
+class LineOverrun(QuantityRecord):
+    drag: Quantity[Any]
+    backwards: bool
+    def __init__(self, drag: _QuantityLike = ..., backwards: bool = ...) -> None: ...
+
+class PtoLine(QuantityRecord):
+    bodies: tuple[LineBody, ...]
+    links: tuple[LineShaft | LineClutch | LineShearBolt | LineCutOut | LineOverrun, ...]
+    def __init__(self, bodies: Iterable[LineBody | si.LineBody], links: Iterable[LineShaft | si.LineShaft | LineClutch | si.LineClutch | LineShearBolt | si.LineShearBolt | LineCutOut | si.LineCutOut | LineOverrun | si.LineOverrun]) -> None: ...
+
+class SimulationSettings(QuantityRecord):
+    duration: Quantity[Any]
+    until_standstill: bool
+    relative_tolerance: float
+    event_tolerance: Quantity[Any]
+    max_steps: int
+    max_events: int
+    sample_every: Quantity[Any]
+    def __init__(self, duration: _QuantityLike = ..., until_standstill: bool = ..., relative_tolerance: _Number = ..., event_tolerance: _QuantityLike = ..., max_steps: int = ..., max_events: int = ..., sample_every: _QuantityLike = ...) -> None: ...
+
+class LineEvent(QuantityRecord):
+    time: Quantity[Any]
+    kind: LineEventKind
+    index: int
+    def __init__(self, time: _QuantityLike, kind: LineEventKind | str, index: int) -> None: ...
+
+class PeakTorque(QuantityRecord):
+    torque: Quantity[Any]
+    time: Quantity[Any]
+    def __init__(self, torque: _QuantityLike, time: _QuantityLike) -> None: ...
+
+class LinkResult(QuantityRecord):
+    peak: PeakTorque
+    peak_driving: PeakTorque
+    heat: Quantity[Any]
+    slip_time: Quantity[Any]
+    locked_at: Quantity[Any] | None
+    broken: bool
+    tripped: bool
+    def __init__(self, peak: PeakTorque | si.PeakTorque, peak_driving: PeakTorque | si.PeakTorque, heat: _QuantityLike, slip_time: _QuantityLike, locked_at: _QuantityLike | None, broken: bool, tripped: bool) -> None: ...
+
+class BodyResult(QuantityRecord):
+    speed: Quantity[Any]
+    drive_work: Quantity[Any]
+    load_work: Quantity[Any]
+    standstill: Quantity[Any] | None
+    def __init__(self, speed: _QuantityLike, drive_work: _QuantityLike, load_work: _QuantityLike, standstill: _QuantityLike | None) -> None: ...
+
+class EnergyBalance(QuantityRecord):
+    at_start: Quantity[Any]
+    drive: Quantity[Any]
+    load: Quantity[Any]
+    heat: Quantity[Any]
+    impact: Quantity[Any]
+    motion: Quantity[Any]
+    twist: Quantity[Any]
+    error: float
+    def __init__(self, at_start: _QuantityLike, drive: _QuantityLike, load: _QuantityLike, heat: _QuantityLike, impact: _QuantityLike, motion: _QuantityLike, twist: _QuantityLike, error: _Number) -> None: ...
+
+class SimulationTrace(QuantityRecord):
+    time: Quantity[Any]
+    speeds: Quantity[Any]
+    torques: Quantity[Any]
+    def __init__(self, time: Any, speeds: Any, torques: Any) -> None: ...
+
+class SimulationResult(QuantityRecord):
+    complete: bool
+    end: SimulationEnd
+    reached: Quantity[Any]
+    steps: int
+    bodies: tuple[BodyResult, ...]
+    links: tuple[LinkResult, ...]
+    events: tuple[LineEvent, ...]
+    energy: EnergyBalance
+    trace: SimulationTrace
+    def __init__(self, complete: bool, end: SimulationEnd | str, reached: _QuantityLike, steps: int, bodies: Iterable[BodyResult | si.BodyResult], links: Iterable[LinkResult | si.LinkResult], events: Iterable[LineEvent | si.LineEvent], energy: EnergyBalance | si.EnergyBalance, trace: SimulationTrace | si.SimulationTrace) -> None: ...
+
 class EnduranceConditions(QuantityRecord):
     finish: SurfaceFinish
     diameter: Quantity[Any]
@@ -1312,26 +1737,6 @@ class PtoOutput(QuantityRecord):
     power: Quantity[Any]
     def __init__(self, speed: _QuantityLike, torque: _QuantityLike, power: _QuantityLike) -> None: ...
 
-class EnginePoint(QuantityRecord):
-    speed: Quantity[Any]
-    torque: Quantity[Any]
-    def __init__(self, speed: _QuantityLike, torque: _QuantityLike) -> None: ...
-
-class EngineLine(QuantityRecord):
-    points: tuple[EnginePoint, ...]
-    high_idle: Quantity[Any]
-    def __init__(self, points: Iterable[EnginePoint | si.EnginePoint], high_idle: _QuantityLike) -> None: ...
-    @property
-    def rated(self) -> EnginePoint: ...
-    @property
-    def peak(self) -> EnginePoint: ...
-    @property
-    def rated_power(self) -> PtoPower: ...
-    def torque_at(self, speed: _QuantityLike) -> Validated: ...
-    def power_at(self, speed: _QuantityLike) -> Validated: ...
-    def speed_under(self, load: _QuantityLike) -> Validated: ...
-    def greatest_power(self) -> PowerPoint: ...
-
 class PowerPoint(QuantityRecord):
     speed: Quantity[Any]
     power: PtoPower
@@ -1438,7 +1843,7 @@ class PtoMatch(QuantityRecord):
     type: PtoType
     diameter_difference: Quantity[Any]
     count_difference: int
-    def __init__(self, type: PtoType | si.PtoType, diameter_difference: _QuantityLike, count_difference: int) -> None: ...
+    def __init__(self, type: PtoType | si.PtoType | int, diameter_difference: _QuantityLike, count_difference: int) -> None: ...
 
 class PtoIdentification(QuantityRecord):
     found: bool
@@ -1528,11 +1933,6 @@ class Overload(QuantityRecord):
     residual_core: Quantity[Any]
     def __init__(self, core_diameter: _QuantityLike, twist_rate: _QuantityLike, permanent_twist: _QuantityLike, residual_surface: _QuantityLike, residual_core: _QuantityLike) -> None: ...
 
-class Wall(QuantityRecord):
-    width: Quantity[Any]
-    thickness: Quantity[Any]
-    def __init__(self, width: _QuantityLike, thickness: _QuantityLike) -> None: ...
-
 class StubSection(QuantityRecord):
     diameter: Quantity[Any]
     notch: NotchFactors
@@ -1558,46 +1958,6 @@ class StubStress(QuantityRecord):
     equivalent: Quantity[Any]
     place: StubPlace
     def __init__(self, torsion: _QuantityLike, bending: _QuantityLike, equivalent: _QuantityLike, place: StubPlace | str) -> None: ...
-
-class SolidSection(QuantityRecord):
-    diameter: Quantity[Any]
-    def __init__(self, diameter: _QuantityLike) -> None: ...
-
-class TubeSection(QuantityRecord):
-    outer_diameter: Quantity[Any]
-    inner_diameter: Quantity[Any]
-    def __init__(self, outer_diameter: _QuantityLike, inner_diameter: _QuantityLike) -> None: ...
-
-class ProfileSection(QuantityRecord):
-    enclosed_area: Quantity[Any]
-    perimeter: Quantity[Any]
-    wall: Quantity[Any]
-    def __init__(self, enclosed_area: _QuantityLike, perimeter: _QuantityLike, wall: _QuantityLike) -> None: ...
-
-class ShapedProfile(QuantityRecord):
-    enclosed_area: Quantity[Any]
-    perimeter: Quantity[Any]
-    wall: Quantity[Any]
-    second_moment: Quantity[Any]
-    def __init__(self, enclosed_area: _QuantityLike, perimeter: _QuantityLike, wall: _QuantityLike, second_moment: _QuantityLike) -> None: ...
-
-class UnevenProfileSection(QuantityRecord):
-    enclosed_area: Quantity[Any]
-    walls: tuple[Wall, ...]
-    def __init__(self, enclosed_area: _QuantityLike, walls: Iterable[Wall | si.Wall]) -> None: ...
-
-class RectangleSection(QuantityRecord):
-    width: Quantity[Any]
-    height: Quantity[Any]
-    def __init__(self, width: _QuantityLike, height: _QuantityLike) -> None: ...
-
-class TriangleSection(QuantityRecord):
-    side: Quantity[Any]
-    def __init__(self, side: _QuantityLike) -> None: ...
-
-class OpenSection(QuantityRecord):
-    walls: tuple[Wall, ...]
-    def __init__(self, walls: Iterable[Wall | si.Wall]) -> None: ...
 
 class ShaftStep(QuantityRecord):
     section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection
@@ -1769,6 +2129,27 @@ def turn_limit_over_pitch(driveline: Driveline | si.Driveline, pin: Position | s
 def wide_angle_far_angle(offset: _QuantityLike, behind: _QuantityLike, turn: _QuantityLike) -> Quantity[Any]: ...
 def wide_angle_centre_shift(yoke_length: _QuantityLike, angle: _QuantityLike) -> Quantity[Any]: ...
 def wide_angle_residual(angle: _QuantityLike, imbalance: _QuantityLike) -> Quantity[Any]: ...
+def kernel_is_available(kernel: ProcessorKernel | str) -> bool: ...
+def driveline_sweep(driveline: Driveline | si.Driveline, pin: Position | si.Position, grid: AttitudeGrid | si.AttitudeGrid, threads: int = ..., kernel: ProcessorKernel | str = ...) -> DrivelineSweep: ...
+def beam_segment(section: SolidSection | si.SolidSection | TubeSection | si.TubeSection | ShapedProfile | si.ShapedProfile, length: _QuantityLike, youngs_modulus: _QuantityLike, density: _QuantityLike) -> BeamSegment: ...
+def beam_critical_speeds(line: BeamLine | si.BeamLine, count: int = ..., elements: int = ...) -> tuple[Quantity[Any], ...]: ...
+def slender_tube_excess(section: SolidSection | si.SolidSection | TubeSection | si.TubeSection, length: _QuantityLike) -> Validated: ...
+def whirl_line(telescope: WhirlTelescope | si.WhirlTelescope, length: _QuantityLike) -> BeamLine: ...
+def telescope_critical_speed(telescope: WhirlTelescope | si.WhirlTelescope, length: _QuantityLike) -> Quantity[Any]: ...
+def least_critical_speed(telescope: WhirlTelescope | si.WhirlTelescope, shortest: _QuantityLike, longest: _QuantityLike, speed: _QuantityLike) -> WhirlExtreme: ...
+def plain_train(inertias: Iterable[_QuantityLike], stiffnesses: Iterable[_QuantityLike]) -> TorsionalTrain: ...
+def train_speed_ratios(train: TorsionalTrain | si.TorsionalTrain) -> tuple[float, ...]: ...
+def torsional_modes(train: TorsionalTrain | si.TorsionalTrain) -> tuple[TorsionalMode, ...]: ...
+def mode_nodes(train: TorsionalTrain | si.TorsionalTrain, mode: TorsionalMode | si.TorsionalMode) -> tuple[ModeNode, ...]: ...
+def torque_keeps_its_sense(train: TorsionalTrain | si.TorsionalTrain, steady: Iterable[_QuantityLike], swing: Iterable[_QuantityLike]) -> str | None: ...
+def two_inertia_frequency(first: _QuantityLike, second: _QuantityLike, stiffness: _QuantityLike) -> Quantity[Any]: ...
+def equivalent_shaft_length(steps: Iterable[StepLength | si.StepLength], section: SolidSection | si.SolidSection | TubeSection | si.TubeSection | ProfileSection | si.ProfileSection | ShapedProfile | si.ShapedProfile | UnevenProfileSection | si.UnevenProfileSection | RectangleSection | si.RectangleSection | TriangleSection | si.TriangleSection | OpenSection | si.OpenSection) -> Quantity[Any]: ...
+def joint_pulse(angle: _QuantityLike, pulse: ArrayLike = ...) -> Quantity[Any]: ...
+def interference_table(train: TorsionalTrain | si.TorsionalTrain, orders: Iterable[ExcitationOrder], speeds: SpeedRange | si.SpeedRange) -> tuple[Interference, ...]: ...
+def forced_response(train: TorsionalTrain | si.TorsionalTrain, excitation: TorsionalExcitation | si.TorsionalExcitation, steady: Iterable[_QuantityLike] = ...) -> Validated: ...
+def shaft_damping(stiffness: _QuantityLike, loss_factor: _Number, frequency: _QuantityLike) -> Quantity[Any]: ...
+def simulation_end_text(end: SimulationEnd | str) -> str: ...
+def simulate(line: PtoLine | si.PtoLine, settings: SimulationSettings | si.SimulationSettings = ...) -> SimulationResult: ...
 def torque_sn_line(line: SnLine | si.SnLine, diameter: _QuantityLike, notch_factor: _Number = ..., bore_ratio: _Number = ...) -> TorqueSnLine: ...
 def surface_constants(finish: SurfaceFinish | str) -> Sourced: ...
 def load_factor(load: LoadKind | str) -> Sourced: ...
@@ -1937,10 +2318,10 @@ def geared_speed(speed: _QuantityLike, ratio: _Number) -> Quantity[Any]: ...
 def geared_torque(torque: _QuantityLike, ratio: _Number, efficiency: _Number = ...) -> Quantity[Any]: ...
 def gear_ratio(input: _QuantityLike, output: _QuantityLike) -> Any: ...
 def usable_for_pto_work(position: DrawbarPosition | str) -> Sourced: ...
-def drawbar_distances(type: PtoType | si.PtoType) -> tuple[DrawbarDistance, ...]: ...
+def drawbar_distances(type: PtoType | si.PtoType | int) -> tuple[DrawbarDistance, ...]: ...
 def drawbar_category(number: int) -> DrawbarCategory: ...
 def identify_pto(spline_count: int, diameter: _QuantityLike, measuring_tolerance: _QuantityLike = ...) -> PtoIdentification: ...
-def recommended_power(type: PtoType | si.PtoType, speed: _QuantityLike) -> RecommendedPowers: ...
+def recommended_power(type: PtoType | si.PtoType | int, speed: _QuantityLike) -> RecommendedPowers: ...
 def straight_profile_by_rule(diameter: _QuantityLike) -> Sourced | None: ...
 def involute_profile(teeth: int, module: _QuantityLike, flat_depth: _Number, fillet_depth: _Number, source: Source, derived: Source) -> Sourced | None: ...
 def is_nominal_speed(speed: _QuantityLike, nominal: _QuantityLike) -> Any: ...
@@ -2033,6 +2414,6 @@ def engaged_length(hub_length: _QuantityLike, useful_length: _QuantityLike, groo
 def sae_fractions(count: int, fit: SplineFit | str) -> Sourced: ...
 def sae_spline(count: ArrayLike, fit: SplineFit | str, major_diameter: _QuantityLike, length: _QuantityLike) -> StraightSpline: ...
 def spline_stress(spline: StraightSpline | si.StraightSpline | InvoluteSpline | si.InvoluteSpline | MeasuredSpline | si.MeasuredSpline, torque: _QuantityLike, factors: SplineFactors = ..., seat: SplineSeat | str = ..., bore_diameter: _QuantityLike = ...) -> SplineStress: ...
-def stub_spline(type: PtoType | si.PtoType, length: _QuantityLike) -> Sourced | None: ...
-def stub_spline_of_type(type: PtoType | si.PtoType) -> Sourced | None: ...
+def stub_spline(type: PtoType | si.PtoType | int, length: _QuantityLike) -> Sourced | None: ...
+def stub_spline_of_type(type: PtoType | si.PtoType | int) -> Sourced | None: ...
 def spline_of_geometry(geometry: InvoluteGeometry | si.InvoluteGeometry, length: _QuantityLike) -> MeasuredSpline: ...

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Any
 
 from fieldshaft import _core
-from fieldshaft._records import Name, Record, fill
+from fieldshaft._records import Name, Record, fill, given
 
 
 class Status(Name):
@@ -320,7 +320,7 @@ def read_case(text: str | Mapping[str, Any]) -> Case:
     if isinstance(text, Mapping):
         text = json.dumps(text, ensure_ascii=False, default=str)
     if not isinstance(text, str):
-        raise TypeError(f"read_case: text = {text!r} ({type(text).__name__}); expected a JSON document or a mapping")
+        raise TypeError(f"read_case: text{given(text)}; expected a JSON document or a mapping")
     return Case(text)
 
 
@@ -373,7 +373,7 @@ def assess(case: Case) -> Assessment:
         Missing data give findings that are not known, never a pass.
     """
     if not isinstance(case, Case):
-        raise TypeError(f"assess: case = {case!r} ({type(case).__name__}); expected a Case, see read_case")
+        raise TypeError(f"assess: case{given(case)}; expected a Case, see read_case")
     return Assessment(case)
 
 

@@ -8,6 +8,7 @@ import numpy as np
 
 from fieldshaft import si
 from fieldshaft._plot_style import BLUE, DASHES, GREEN, GREY, ORANGE, PAPER, RED, draw_limit, mark, new_figure, plain
+from fieldshaft._records import given
 
 DEGREES = "{:.1f}°"
 MILLIMETRES = "{:.0f} mm"
@@ -107,7 +108,7 @@ def envelope_map(driveline: Any, pin: Any, range: Any, limits: Any = None, point
     rows = si.envelope_table(shaft, place, turns, points, columns)
     extremes = si.driveline_envelope(shaft, place, turns)
     figure, axes = new_figure("Driveline over turn and pitch, at the worst roll", 2, 2, (10.0, 7.0), sharex=True, sharey=True)
-    parts = (
+    parts: tuple[tuple[str, str, Any, str, str, str], ...] = (
         ("front_angle", "front joint", np.degrees, DEGREES, "upper", "at most"),
         ("rear_angle", "rear joint", np.degrees, DEGREES, "upper", "at most"),
         ("longest", "longest", lambda m: 1e3 * m, MILLIMETRES, "upper", "at most"),
@@ -230,7 +231,7 @@ def _pose_of(pose: Any, hitch: Any) -> Any:
         return pose
     if isinstance(pose, si.LinkagePosition) and isinstance(hitch, si.ThreePointLinkage):
         return si.mounted_pose(hitch, pose)
-    raise TypeError(f"views: pose = {pose!r}; expected a Pose, or a LinkagePosition with a ThreePointLinkage as hitch")
+    raise TypeError(f"views: pose{given(pose)}; expected a Pose, or a LinkagePosition with a ThreePointLinkage as hitch")
 
 
 def views(driveline: Any, pose: Any, hitch: Any = None) -> Any:

@@ -6,13 +6,15 @@ application registry; no registry is ever changed.
 
 from __future__ import annotations
 
+import re
 import weakref
 from collections.abc import Callable
 from typing import Any
 
 from fieldshaft import _core
 from fieldshaft._kinds import KINDS
-from fieldshaft._records import Record, Sourced, Validated, fill, show
+from fieldshaft._errors import InputError
+from fieldshaft._records import Record, Sourced, Validated, fill, given, show
 
 Reader = Callable[[Any, "Context", str], Any]
 Writer = Callable[[Any, Any], Any]
@@ -142,12 +144,18 @@ def _read_amount(kind: str) -> Reader:
         if kind in KINDS:
             table = KINDS[kind]
             raise TypeError(
-                f"{context.function}: {parameter} = {value!r} has no unit; expected {table['text']} such as "
+                f"{context.function}: {parameter}{_bare(value)} has no unit; expected {table['text']} such as "
                 f'"1 {table["symbol"]}" or a quantity in units of {table["si"]}'
             )
         return value
 
     return read
+
+
+def _bare(value: Any) -> str:
+    """A number without a unit as the user wrote it; a long array by its type."""
+    text = repr(value)
+    return f" = {text}" if len(text) <= 80 else f", a {type(value).__name__},"
 
 
 def _read_as_given(value: Any, context: Context, parameter: str) -> Any:
@@ -165,14 +173,15 @@ def register_records(*records: type[QuantityRecord]) -> None:
 
 def _read_record(name: str) -> Reader:
     record = _records[name]
+    number = " or its number" if record._takes_number else ""
 
     def read(value: Any, context: Context, parameter: str) -> Any:
         if isinstance(value, record):
             context.meet(value._registry, parameter)
             return value._si
-        if isinstance(value, record._si_class):
+        if isinstance(value, record._si_class) or (number and isinstance(value, int) and not isinstance(value, bool)):
             return value
-        raise TypeError(f"{context.function}: {parameter} = {value!r} ({type(value).__name__}); expected a {name}")
+        raise TypeError(f"{context.function}: {parameter}{given(value)}; expected a {name}{number}")
 
     return read
 
@@ -180,7 +189,7 @@ def _read_record(name: str) -> Reader:
 def _read_list(inner: Reader) -> Reader:
     def read(value: Any, context: Context, parameter: str) -> Any:
         if isinstance(value, str) or not hasattr(value, "__iter__"):
-            raise TypeError(f"{context.function}: {parameter} = {value!r}; expected a list")
+            raise TypeError(f"{context.function}: {parameter}{given(value)}; expected a list")
         return [inner(entry, context, f"{parameter}[{i}]") for i, entry in enumerate(value)]
 
     return read
@@ -196,7 +205,7 @@ def _read_one_of(names: list[str]) -> Reader:
                 return inner(value, context, parameter)
         if not others:
             raise TypeError(
-                f"{context.function}: {parameter} = {value!r} ({type(value).__name__}); expected {' or '.join(records)}"
+                f"{context.function}: {parameter}{given(value)}; expected {' or '.join(records)}"
             )
         if isinstance(value, str) and value[:1].isalpha():
             return value  # an enumerator
@@ -273,6 +282,8 @@ def writer(text: str) -> Writer:
             return lambda value, registry: record._from_si(value, registry)
         return _write_as_is
     one = writer(inner)
+    if head == "array":
+        return one
     if head == "list":
         return lambda value, registry: tuple(one(entry, registry) for entry in value)
     if head in ("sourced", "datum"):
@@ -286,6 +297,26 @@ def needs_registry(text: str) -> bool:
     """Whether values of a described type hold quantities."""
     words = text.replace("[", " ").replace("]", " ").replace("|", " ").split()
     return any(word.partition("@")[0] in KINDS or word in _records for word in words)
+
+
+def _in_own_unit(error: InputError, kinds: dict[str, str], arguments: dict[str, Any]) -> InputError:
+    """The error with its SI numbers in the unit that the user chose; a text speaks in the unit of the trade."""
+    name, bracket, _ = error.parameter.partition("[")
+    kind = kinds.get(name, "").partition("@")[0]
+    value: Any = arguments.get(name)
+    if kind not in KINDS or bracket and not hasattr(value, "_REGISTRY"):
+        return error
+    table = KINDS[kind]
+    if hasattr(value, "_REGISTRY"):
+        factor, symbol = _factor(value, kind, Context(""), name), show(1.0 * value.units).partition(" ")[2]
+    else:
+        factor, symbol = _core.parse(f"1 {table['symbol']}", kind, "", ""), table["symbol"]
+    number = re.compile(rf"(-?(?:\d[\d.]*(?:e[-+]?\d+)?|inf|nan)) {re.escape(table['si'])}(?![\w/·²³⁴])")
+
+    def translated(text: str) -> str:
+        return number.sub(lambda match: f"{float(match[1]) / factor:.8g} {symbol}", text)
+
+    return type(error)(error.function, error.parameter, translated(error.value), translated(error.allowed))
 
 
 class Caller:
@@ -310,7 +341,11 @@ class Caller:
         readers = self._readers or self._prepare()
         context = Context(self.name)
         values = [read(value, context, name) for (name, read), value in zip(readers, arguments, strict=True)]
-        result = self.function(*values)
+        try:
+            result = self.function(*values)
+        except InputError as error:
+            kinds = dict(self.parameters)
+            raise _in_own_unit(error, kinds, dict(zip(kinds, arguments, strict=True))) from None
         if not self._needs_registry:
             return result
         return self._writer(result, context.registry or application_registry())
@@ -324,6 +359,7 @@ class QuantityRecord(Record):
     _registry: Any
     _types: tuple[str, ...] = ()
     _si_class: type[Record] = Record
+    _takes_number = False
 
     @property
     def si(self) -> Any:
@@ -393,7 +429,10 @@ def fill_quantities(record: QuantityRecord, values: tuple[Any, ...]) -> None:
     context = Context(cls.__name__)
     names = cls._names()
     numbers = [reader(k)(v, context, n) for k, v, n in zip(cls._types, values, names, strict=True)]
-    si = cls._si_class(*numbers)
+    try:
+        si = cls._si_class(*numbers)
+    except InputError as error:
+        raise _in_own_unit(error, dict(zip(names, cls._types, strict=True)), dict(zip(names, values, strict=True))) from None
     registry = context.registry or application_registry()
     kept = [_kept(g, v, k, registry) for k, g, v in zip(cls._types, values, si._values(), strict=True)]
     _filled(record, si, registry, kept)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from fieldshaft import _core
-from fieldshaft._quantities import Context, reader
+from fieldshaft._quantities import Context, _bare, reader
 from fieldshaft._records import Record, fill
 from fieldshaft import si
 
@@ -51,7 +51,7 @@ def _size(name: str, parameter: str, value: Any, history: Any) -> Any:
         return value.m_as(history.units)
     if value == 0.0:
         return 0.0
-    raise TypeError(f"{name}: {parameter} = {value!r} has no unit; expected a quantity in units of {history.units}")
+    raise TypeError(f"{name}: {parameter}{_bare(value)} has no unit; expected a quantity in units of {history.units}")
 
 
 def _cycles(unit: Any, rows: Any) -> Any:

@@ -91,6 +91,14 @@ def show_quantity(value: Any) -> str:
     return f"{number} {symbol}".strip()
 
 
+def given(value: Any) -> str:
+    """What a user handed in, for a message: as it stands where that is short, else what kind of thing it is."""
+    kind = type(value).__name__
+    text = repr(value)
+    words = f" = {text} ({kind})" if len(text) <= 80 else f" is {'an' if kind[0] in 'AEIOU' else 'a'} {kind}"
+    return words + ("; pass its .value" if isinstance(value, Sourced | Validated) else "")
+
+
 def show(value: Any) -> str:
     """A value as a person reads it."""
     if isinstance(value, float):

@@ -25,8 +25,15 @@ __all__ = [
     "AngleExtreme",
     "AngleInfluence",
     "AngleRange",
+    "AngleSwing",
     "Attitude",
+    "AttitudeGrid",
     "AttitudeRange",
+    "BeamLine",
+    "BeamMass",
+    "BeamSegment",
+    "BeamSupport",
+    "BodyResult",
     "BoltGrade",
     "Branch",
     "BranchEnvelope",
@@ -50,6 +57,7 @@ __all__ = [
     "DrivelineEnvelope",
     "DrivelineLimits",
     "DrivelineState",
+    "DrivelineSweep",
     "DrivelineTolerance",
     "DrivelineUse",
     "Duty",
@@ -58,26 +66,32 @@ __all__ = [
     "EconomySaving",
     "EnduranceConditions",
     "EnduranceFactors",
+    "EnergyBalance",
+    "EngineDrive",
     "EngineLine",
     "EnginePoint",
     "EnvelopeChange",
     "EnvelopeOptions",
     "EnvelopeTableRow",
+    "ExcitationOrder",
     "FarthestFlight",
     "FatigueStrength",
     "FeedBasis",
     "FeedLimit",
     "FeedRate",
     "Flight",
+    "ForcedResponse",
     "FourBarAngles",
     "FourBarBranch",
     "GrossEnginePower",
     "Ground",
+    "HeldSpeed",
     "HitchAngleRange",
     "HitchCategory",
     "HitchPowerRange",
     "ImplementPower",
     "InputError",
+    "Interference",
     "InvoluteGeometry",
     "InvoluteProfile",
     "InvoluteSpline",
@@ -97,6 +111,18 @@ __all__ = [
     "LimitCheck",
     "LimitKind",
     "LimiterKind",
+    "LineBody",
+    "LineBrake",
+    "LineClutch",
+    "LineCutOut",
+    "LineEvent",
+    "LineEventKind",
+    "LineJoints",
+    "LineLoad",
+    "LineOverrun",
+    "LineShaft",
+    "LineShearBolt",
+    "LinkResult",
     "LinkagePosition",
     "LoadKind",
     "LoadShock",
@@ -108,6 +134,7 @@ __all__ = [
     "MeasuredPowerPerWidth",
     "MeasuredSpline",
     "Measurement",
+    "ModeNode",
     "Money",
     "MountedEnvelope",
     "MountedRange",
@@ -123,6 +150,7 @@ __all__ = [
     "OverspeedRatios",
     "OwnershipCost",
     "PeakRatio",
+    "PeakTorque",
     "Placement",
     "PlacementGoal",
     "PlacementParameter",
@@ -131,8 +159,10 @@ __all__ = [
     "Position",
     "PowerPoint",
     "PowerShare",
+    "ProcessorKernel",
     "ProfileSection",
     "PtoIdentification",
+    "PtoLine",
     "PtoMatch",
     "PtoOption",
     "PtoOptions",
@@ -157,6 +187,10 @@ __all__ = [
     "ShaftStresses",
     "ShapedProfile",
     "ShearRatio",
+    "SimulationEnd",
+    "SimulationResult",
+    "SimulationSettings",
+    "SimulationTrace",
     "SlackPose",
     "SleeveStress",
     "Slide",
@@ -165,6 +199,7 @@ __all__ = [
     "SolidSection",
     "Source",
     "Sourced",
+    "SpeedRange",
     "SpeedShare",
     "SplineAllowables",
     "SplineCapacity",
@@ -183,6 +218,7 @@ __all__ = [
     "SplineSteel",
     "SplineStress",
     "Standing",
+    "StepLength",
     "SteppedShaft",
     "StraightProfile",
     "StraightSpline",
@@ -195,10 +231,12 @@ __all__ = [
     "StubSection",
     "StubShaft",
     "StubStress",
+    "SupportKind",
     "SupportWheel",
     "SurfaceConstants",
     "SurfaceFinish",
     "Surroundings",
+    "SweptExtreme",
     "Telescope",
     "TelescopeThrust",
     "ThreadSystem",
@@ -208,10 +246,18 @@ __all__ = [
     "TolerantEnvelope",
     "TorqueBand",
     "TorqueCycle",
+    "TorqueExcitation",
     "TorqueSnLine",
+    "TorqueSwing",
     "TorsionImpact",
     "TorsionSchool",
+    "TorsionalExcitation",
+    "TorsionalMode",
+    "TorsionalTrain",
     "Traction",
+    "TrainAnchor",
+    "TrainInertia",
+    "TrainShaft",
     "TriangleSection",
     "TubeAdvice",
     "TubeLengths",
@@ -220,6 +266,7 @@ __all__ = [
     "TurnLimit",
     "TurnLimitAtPitch",
     "TurnLimits",
+    "TwistExcitation",
     "Tyre",
     "UnevenProfileSection",
     "UseAngleLimits",
@@ -227,6 +274,9 @@ __all__ = [
     "ValueClass",
     "Wall",
     "WheelPlaces",
+    "WhirlExtreme",
+    "WhirlMember",
+    "WhirlTelescope",
     "WidthLimit",
     "WindowState",
     "YearOfUse",
@@ -238,6 +288,8 @@ __all__ = [
     "application_factor",
     "attitude_of",
     "average_fuel_rate",
+    "beam_critical_speeds",
+    "beam_segment",
     "best_placement",
     "best_placement_between",
     "best_spline_position",
@@ -288,6 +340,7 @@ __all__ = [
     "drawbar_of_pto",
     "driveline_at",
     "driveline_envelope",
+    "driveline_sweep",
     "dry_feed",
     "dry_matter",
     "dunkerley_critical_speed",
@@ -310,6 +363,7 @@ __all__ = [
     "equivalent_reversed",
     "equivalent_row_angle",
     "equivalent_row_angle_small",
+    "equivalent_shaft_length",
     "excess",
     "farthest_throw",
     "fatigue_diameter",
@@ -320,6 +374,7 @@ __all__ = [
     "find_machine",
     "find_material",
     "finite_life_strength",
+    "forced_response",
     "four_bar_angles",
     "free_clutch_engagement",
     "front_joint_position",
@@ -343,6 +398,7 @@ __all__ = [
     "implement_power",
     "in_implement",
     "in_tractor",
+    "interference_table",
     "involute_profile",
     "involute_spline",
     "is_nominal_speed",
@@ -368,9 +424,12 @@ __all__ = [
     "joint_peak_bearing_force",
     "joint_peak_couples",
     "joint_peak_displacement",
+    "joint_pulse",
     "joint_speed_ratio",
     "joint_speed_variation",
+    "kernel_is_available",
     "least_clearance",
+    "least_critical_speed",
     "lever_can_disagree",
     "life_class",
     "lift_limit",
@@ -386,6 +445,7 @@ __all__ = [
     "measured_fuel_rate",
     "miner_damage",
     "mirrored",
+    "mode_nodes",
     "mounted_driveline_envelope",
     "mounted_pose",
     "nearest_machines",
@@ -407,6 +467,7 @@ __all__ = [
     "payback_years",
     "pin_position",
     "placement",
+    "plain_train",
     "planar_centre_distance",
     "planar_joint_angles",
     "plastic_torque",
@@ -449,6 +510,7 @@ __all__ = [
     "scaled_spline",
     "seat_divisor",
     "seen_from",
+    "shaft_damping",
     "shaft_fatigue_safety_factor",
     "shaft_power",
     "shaft_stresses",
@@ -464,9 +526,12 @@ __all__ = [
     "shear_yield",
     "shoulder_concentration",
     "side_slope_roll",
+    "simulate",
+    "simulation_end_text",
     "size_factor",
     "slack_pose",
     "sleeve_stress",
+    "slender_tube_excess",
     "slide_force",
     "slip_power",
     "slip_time_for_rise",
@@ -510,6 +575,7 @@ __all__ = [
     "surface_constants",
     "surface_factor",
     "taxes_insurance_housing",
+    "telescope_critical_speed",
     "telescope_thrust",
     "temperature_factor",
     "thin_profile",
@@ -523,6 +589,7 @@ __all__ = [
     "top_link_for",
     "torque_band",
     "torque_for_twist",
+    "torque_keeps_its_sense",
     "torque_reserve",
     "torque_rise",
     "torque_sn_line",
@@ -531,8 +598,10 @@ __all__ = [
     "torsion_impact",
     "torsion_stress",
     "torsion_stress_at",
+    "torsional_modes",
     "tractor_value_class",
     "trailed_pose",
+    "train_speed_ratios",
     "transport_pitch",
     "tube_advice",
     "tube_lengths",
@@ -542,6 +611,7 @@ __all__ = [
     "turn_limit_with_surroundings",
     "twist",
     "twist_rate",
+    "two_inertia_frequency",
     "usable_for_pto_work",
     "uses_yield",
     "value_class_named",
@@ -550,6 +620,7 @@ __all__ = [
     "wear_life_factor",
     "wet_feed",
     "wheel_drop_roll",
+    "whirl_line",
     "wide_angle_centre_shift",
     "wide_angle_far_angle",
     "wide_angle_residual",
@@ -606,6 +677,39 @@ class DrivelineUse(Name):
     turning_driven = 'turning_driven'
     lifted_driven = 'lifted_driven'
     not_turning = 'not_turning'
+
+class ProcessorKernel(Name):
+    automatic = 'automatic'
+    portable = 'portable'
+    avx2 = 'avx2'
+    avx512 = 'avx512'
+
+class SupportKind(Name):
+    simple = 'simple'
+    clamped = 'clamped'
+    spring = 'spring'
+
+class SimulationEnd(Name):
+    duration = 'duration'
+    standstill = 'standstill'
+    too_many_steps = 'too_many_steps'
+    too_many_events = 'too_many_events'
+    step_too_small = 'step_too_small'
+    not_finite = 'not_finite'
+
+class LineEventKind(Name):
+    engages = 'engages'
+    releases = 'releases'
+    locks = 'locks'
+    slips = 'slips'
+    breaks = 'breaks'
+    trips = 'trips'
+    resets = 'resets'
+    overruns = 'overruns'
+    stops = 'stops'
+    starts = 'starts'
+    is_blocked = 'is_blocked'
+    stalls = 'stalls'
 
 class SmallCycles(Name):
     harmless = 'harmless'
@@ -1170,6 +1274,366 @@ class UseAngleLimits(Record):
     not_turning: JointAngleBand
     def __init__(self, working: JointAngleBand, turning_driven: JointAngleBand, lifted_driven: JointAngleBand, not_turning: JointAngleBand) -> None: ...
 
+class AttitudeGrid(Record):
+    yaw: tuple[float, ...]
+    pitch: tuple[float, ...]
+    roll: tuple[float, ...]
+    def __init__(self, yaw: Iterable[float], pitch: Iterable[float] = ..., roll: Iterable[float] = ...) -> None: ...
+
+class SweptExtreme(Record):
+    at: Attitude
+    state: DrivelineState
+    def __init__(self, at: Attitude, state: DrivelineState) -> None: ...
+
+class DrivelineSweep(Record):
+    front_angle: SweptExtreme
+    rear_angle: SweptExtreme
+    difference: SweptExtreme
+    longest: SweptExtreme
+    shortest: SweptExtreme
+    def __init__(self, front_angle: SweptExtreme, rear_angle: SweptExtreme, difference: SweptExtreme, longest: SweptExtreme, shortest: SweptExtreme) -> None: ...
+
+class BeamSegment(Record):
+    length: float
+    stiffness: float
+    mass: float
+    def __init__(self, length: float, stiffness: float, mass: float) -> None: ...
+
+class BeamMass(Record):
+    at: float
+    mass: float
+    def __init__(self, at: float, mass: float) -> None: ...
+
+class BeamSupport(Record):
+    at: float
+    kind: SupportKind
+    stiffness: float
+    def __init__(self, at: float = ..., kind: SupportKind | str = ..., stiffness: float = ...) -> None: ...
+
+class BeamLine(Record):
+    segments: tuple[BeamSegment, ...]
+    masses: tuple[BeamMass, ...]
+    supports: tuple[BeamSupport, ...]
+    def __init__(self, segments: Iterable[BeamSegment], masses: Iterable[BeamMass], supports: Iterable[BeamSupport]) -> None: ...
+
+class WhirlMember(Record):
+    tube: BeamSegment
+    end_mass: float
+    end_mass_from: float
+    def __init__(self, tube: BeamSegment, end_mass: float = ..., end_mass_from: float = ...) -> None: ...
+
+class WhirlTelescope(Record):
+    front: WhirlMember
+    rear: WhirlMember
+    overlap_share: float
+    front_support: BeamSupport
+    rear_support: BeamSupport
+    def __init__(self, front: WhirlMember, rear: WhirlMember, overlap_share: float = ..., front_support: BeamSupport = ..., rear_support: BeamSupport = ...) -> None: ...
+
+class WhirlExtreme(Record):
+    at: Any
+    critical_speed: Any
+    share: Any
+    longest: Any
+    at_longest: Any
+    def __init__(self, at: ArrayLike, critical_speed: ArrayLike, share: ArrayLike, longest: ArrayLike, at_longest: ArrayLike) -> None: ...
+
+class TrainInertia(Record):
+    inertia: float
+    drag: float
+    def __init__(self, inertia: float, drag: float = ...) -> None: ...
+
+class TrainShaft(Record):
+    from_: int
+    to: int
+    stiffness: float
+    ratio: float
+    damping: float
+    backlash: float
+    def __init__(self, from_: int, to: int, stiffness: float, ratio: float = ..., damping: float = ..., backlash: float = ...) -> None: ...
+
+class TrainAnchor(Record):
+    inertia: int
+    stiffness: float
+    damping: float
+    def __init__(self, inertia: int, stiffness: float, damping: float = ...) -> None: ...
+
+class TorsionalTrain(Record):
+    inertias: tuple[TrainInertia, ...]
+    shafts: tuple[TrainShaft, ...]
+    anchors: tuple[TrainAnchor, ...]
+    def __init__(self, inertias: Iterable[TrainInertia], shafts: Iterable[TrainShaft] = ..., anchors: Iterable[TrainAnchor] = ...) -> None: ...
+
+class TorsionalMode(Record):
+    frequency: float
+    amplitudes: tuple[float, ...]
+    def __init__(self, frequency: float, amplitudes: Iterable[float]) -> None: ...
+
+class ModeNode(Record):
+    shaft: int
+    share: float
+    def __init__(self, shaft: int, share: float) -> None: ...
+
+class SolidSection(Record):
+    diameter: float
+    def __init__(self, diameter: float) -> None: ...
+
+class TubeSection(Record):
+    outer_diameter: float
+    inner_diameter: float
+    def __init__(self, outer_diameter: float, inner_diameter: float) -> None: ...
+
+class ProfileSection(Record):
+    enclosed_area: float
+    perimeter: float
+    wall: float
+    def __init__(self, enclosed_area: float, perimeter: float, wall: float) -> None: ...
+
+class ShapedProfile(Record):
+    enclosed_area: float
+    perimeter: float
+    wall: float
+    second_moment: float
+    def __init__(self, enclosed_area: float, perimeter: float, wall: float, second_moment: float) -> None: ...
+
+class Wall(Record):
+    width: float
+    thickness: float
+    def __init__(self, width: float, thickness: float) -> None: ...
+
+class UnevenProfileSection(Record):
+    enclosed_area: float
+    walls: tuple[Wall, ...]
+    def __init__(self, enclosed_area: float, walls: Iterable[Wall]) -> None: ...
+
+class RectangleSection(Record):
+    width: float
+    height: float
+    def __init__(self, width: float, height: float) -> None: ...
+
+class TriangleSection(Record):
+    side: float
+    def __init__(self, side: float) -> None: ...
+
+class OpenSection(Record):
+    walls: tuple[Wall, ...]
+    def __init__(self, walls: Iterable[Wall]) -> None: ...
+
+class StepLength(Record):
+    section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection
+    length: float
+    def __init__(self, section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection, length: float) -> None: ...
+
+class ExcitationOrder(Record):
+    per_turn: float
+    inertia: int
+    def __init__(self, per_turn: float, inertia: int = ...) -> None: ...
+
+class SpeedRange(Record):
+    low: float
+    high: float
+    def __init__(self, low: float, high: float) -> None: ...
+
+class Interference(Record):
+    mode: int
+    order: int
+    natural: float
+    critical_speed: float
+    nearest: float
+    separation: float
+    swing: float
+    def __init__(self, mode: int, order: int, natural: float, critical_speed: float, nearest: float, separation: float, swing: float) -> None: ...
+
+class TorqueSwing(Record):
+    amplitude: float
+    phase: float
+    def __init__(self, amplitude: float, phase: float = ...) -> None: ...
+
+class AngleSwing(Record):
+    amplitude: float
+    phase: float
+    def __init__(self, amplitude: float, phase: float = ...) -> None: ...
+
+class TorqueExcitation(Record):
+    inertia: int
+    torque: TorqueSwing
+    def __init__(self, inertia: int, torque: TorqueSwing) -> None: ...
+
+class TwistExcitation(Record):
+    shaft: int
+    lead: AngleSwing
+    def __init__(self, shaft: int, lead: AngleSwing) -> None: ...
+
+class TorsionalExcitation(Record):
+    frequency: float
+    torques: tuple[TorqueExcitation, ...]
+    leads: tuple[TwistExcitation, ...]
+    def __init__(self, frequency: float, torques: Iterable[TorqueExcitation] = ..., leads: Iterable[TwistExcitation] = ...) -> None: ...
+
+class ForcedResponse(Record):
+    swings: tuple[AngleSwing, ...]
+    torques: tuple[TorqueSwing, ...]
+    def __init__(self, swings: Iterable[AngleSwing], torques: Iterable[TorqueSwing]) -> None: ...
+
+class HeldSpeed(Record):
+    def __init__(self) -> None: ...
+
+class EnginePoint(Record):
+    speed: float
+    torque: float
+    def __init__(self, speed: float, torque: float) -> None: ...
+
+class EngineLine(Record):
+    points: tuple[EnginePoint, ...]
+    high_idle: float
+    def __init__(self, points: Iterable[EnginePoint], high_idle: float) -> None: ...
+    @property
+    def rated(self) -> EnginePoint: ...
+    @property
+    def peak(self) -> EnginePoint: ...
+    @property
+    def rated_power(self) -> PtoPower: ...
+    def torque_at(self, speed: ArrayLike) -> Any: ...
+    def power_at(self, speed: ArrayLike) -> Any: ...
+    def speed_under(self, load: ArrayLike) -> Any: ...
+    def greatest_power(self) -> PowerPoint: ...
+
+class EngineDrive(Record):
+    line: EngineLine
+    ratio: float
+    def __init__(self, line: EngineLine, ratio: float) -> None: ...
+
+class LineLoad(Record):
+    friction: float
+    viscous: float
+    windage: float
+    windage_speed: float
+    def __init__(self, friction: float = ..., viscous: float = ..., windage: float = ..., windage_speed: float = ...) -> None: ...
+
+class LineBrake(Record):
+    from_: float
+    torque: float
+    def __init__(self, from_: float, torque: float) -> None: ...
+
+class LineBody(Record):
+    name: str
+    inertia: float
+    speed: float
+    drive: None | HeldSpeed | EngineDrive
+    load: LineLoad
+    brakes: tuple[LineBrake, ...]
+    blocked_at: float | None
+    def __init__(self, name: str, inertia: float, speed: float = ..., drive: None | HeldSpeed | EngineDrive = ..., load: LineLoad = ..., brakes: Iterable[LineBrake] = ..., blocked_at: float | None = ...) -> None: ...
+
+class LineJoints(Record):
+    front: float
+    rear: float
+    phase: float
+    rotation: float
+    def __init__(self, front: float = ..., rear: float = ..., phase: float = ..., rotation: float = ...) -> None: ...
+
+class LineShaft(Record):
+    stiffness: float
+    damping: float
+    backlash: float
+    ratio: float
+    joints: LineJoints | None
+    def __init__(self, stiffness: float, damping: float = ..., backlash: float = ..., ratio: float = ..., joints: LineJoints | None = ...) -> None: ...
+
+class LineClutch(Record):
+    torque: float
+    engage_at: float
+    ramp: float
+    release_at: float | None
+    break_away: float
+    def __init__(self, torque: float, engage_at: float = ..., ramp: float = ..., release_at: float | None = ..., break_away: float = ...) -> None: ...
+
+class LineShearBolt(Record):
+    torque: float
+    def __init__(self, torque: float) -> None: ...
+
+class LineCutOut(Record):
+    torque: float
+    tripped_share: float
+    def __init__(self, torque: float, tripped_share: float = ...) -> None: ...
+
+class LineOverrun(Record):
+    drag: float
+    backwards: bool
+    def __init__(self, drag: float = ..., backwards: bool = ...) -> None: ...
+
+class PtoLine(Record):
+    bodies: tuple[LineBody, ...]
+    links: tuple[LineShaft | LineClutch | LineShearBolt | LineCutOut | LineOverrun, ...]
+    def __init__(self, bodies: Iterable[LineBody], links: Iterable[LineShaft | LineClutch | LineShearBolt | LineCutOut | LineOverrun]) -> None: ...
+
+class SimulationSettings(Record):
+    duration: float
+    until_standstill: bool
+    relative_tolerance: float
+    event_tolerance: float
+    max_steps: int
+    max_events: int
+    sample_every: float
+    def __init__(self, duration: float = ..., until_standstill: bool = ..., relative_tolerance: float = ..., event_tolerance: float = ..., max_steps: int = ..., max_events: int = ..., sample_every: float = ...) -> None: ...
+
+class LineEvent(Record):
+    time: float
+    kind: LineEventKind
+    index: int
+    def __init__(self, time: float, kind: LineEventKind | str, index: int) -> None: ...
+
+class PeakTorque(Record):
+    torque: Any
+    time: Any
+    def __init__(self, torque: ArrayLike, time: ArrayLike) -> None: ...
+
+class LinkResult(Record):
+    peak: PeakTorque
+    peak_driving: PeakTorque
+    heat: float
+    slip_time: float
+    locked_at: float | None
+    broken: bool
+    tripped: bool
+    def __init__(self, peak: PeakTorque, peak_driving: PeakTorque, heat: float, slip_time: float, locked_at: float | None, broken: bool, tripped: bool) -> None: ...
+
+class BodyResult(Record):
+    speed: float
+    drive_work: float
+    load_work: float
+    standstill: float | None
+    def __init__(self, speed: float, drive_work: float, load_work: float, standstill: float | None) -> None: ...
+
+class EnergyBalance(Record):
+    at_start: Any
+    drive: Any
+    load: Any
+    heat: Any
+    impact: Any
+    motion: Any
+    twist: Any
+    error: Any
+    def __init__(self, at_start: ArrayLike, drive: ArrayLike, load: ArrayLike, heat: ArrayLike, impact: ArrayLike, motion: ArrayLike, twist: ArrayLike, error: ArrayLike) -> None: ...
+
+class SimulationTrace(Record):
+    time: NDArray[np.float64]
+    speeds: NDArray[np.float64]
+    torques: NDArray[np.float64]
+    def __init__(self, time: Any, speeds: Any, torques: Any) -> None: ...
+
+class SimulationResult(Record):
+    complete: bool
+    end: SimulationEnd
+    reached: float
+    steps: int
+    bodies: tuple[BodyResult, ...]
+    links: tuple[LinkResult, ...]
+    events: tuple[LineEvent, ...]
+    energy: EnergyBalance
+    trace: SimulationTrace
+    def __init__(self, complete: bool, end: SimulationEnd | str, reached: float, steps: int, bodies: Iterable[BodyResult], links: Iterable[LinkResult], events: Iterable[LineEvent], energy: EnergyBalance, trace: SimulationTrace) -> None: ...
+
 class SurfaceConstants(Record):
     coefficient: Any
     exponent: Any
@@ -1516,26 +1980,6 @@ class PtoOutput(Record):
     power: Any
     def __init__(self, speed: ArrayLike, torque: ArrayLike, power: ArrayLike) -> None: ...
 
-class EnginePoint(Record):
-    speed: float
-    torque: float
-    def __init__(self, speed: float, torque: float) -> None: ...
-
-class EngineLine(Record):
-    points: tuple[EnginePoint, ...]
-    high_idle: float
-    def __init__(self, points: Iterable[EnginePoint], high_idle: float) -> None: ...
-    @property
-    def rated(self) -> EnginePoint: ...
-    @property
-    def peak(self) -> EnginePoint: ...
-    @property
-    def rated_power(self) -> PtoPower: ...
-    def torque_at(self, speed: ArrayLike) -> Any: ...
-    def power_at(self, speed: ArrayLike) -> Any: ...
-    def speed_under(self, load: ArrayLike) -> Any: ...
-    def greatest_power(self) -> PowerPoint: ...
-
 class PowerPoint(Record):
     speed: Any
     power: PtoPower
@@ -1662,7 +2106,7 @@ class PtoMatch(Record):
     type: PtoType
     diameter_difference: float
     count_difference: int
-    def __init__(self, type: PtoType, diameter_difference: float, count_difference: int) -> None: ...
+    def __init__(self, type: PtoType | int, diameter_difference: float, count_difference: int) -> None: ...
 
 class PtoIdentification(Record):
     found: bool
@@ -1760,11 +2204,6 @@ class Overload(Record):
     residual_core: Any
     def __init__(self, core_diameter: ArrayLike, twist_rate: ArrayLike, permanent_twist: ArrayLike, residual_surface: ArrayLike, residual_core: ArrayLike) -> None: ...
 
-class Wall(Record):
-    width: float
-    thickness: float
-    def __init__(self, width: float, thickness: float) -> None: ...
-
 class StubSection(Record):
     diameter: float
     notch: NotchFactors
@@ -1795,46 +2234,6 @@ class StubSafety(Record):
     factor: float
     place: StubPlace
     def __init__(self, factor: float, place: StubPlace | str) -> None: ...
-
-class SolidSection(Record):
-    diameter: float
-    def __init__(self, diameter: float) -> None: ...
-
-class TubeSection(Record):
-    outer_diameter: float
-    inner_diameter: float
-    def __init__(self, outer_diameter: float, inner_diameter: float) -> None: ...
-
-class ProfileSection(Record):
-    enclosed_area: float
-    perimeter: float
-    wall: float
-    def __init__(self, enclosed_area: float, perimeter: float, wall: float) -> None: ...
-
-class ShapedProfile(Record):
-    enclosed_area: float
-    perimeter: float
-    wall: float
-    second_moment: float
-    def __init__(self, enclosed_area: float, perimeter: float, wall: float, second_moment: float) -> None: ...
-
-class UnevenProfileSection(Record):
-    enclosed_area: float
-    walls: tuple[Wall, ...]
-    def __init__(self, enclosed_area: float, walls: Iterable[Wall]) -> None: ...
-
-class RectangleSection(Record):
-    width: float
-    height: float
-    def __init__(self, width: float, height: float) -> None: ...
-
-class TriangleSection(Record):
-    side: float
-    def __init__(self, side: float) -> None: ...
-
-class OpenSection(Record):
-    walls: tuple[Wall, ...]
-    def __init__(self, walls: Iterable[Wall]) -> None: ...
 
 class ShaftStep(Record):
     section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection
@@ -2054,6 +2453,39 @@ def wide_angle_centre_shift(yoke_length: ArrayLike, angle: ArrayLike) -> NDArray
 def wide_angle_residual(angle: float, imbalance: float) -> float: ...
 @typing.overload
 def wide_angle_residual(angle: ArrayLike, imbalance: ArrayLike) -> NDArray[np.float64]: ...
+def kernel_is_available(kernel: ProcessorKernel | str) -> bool: ...
+def driveline_sweep(driveline: Driveline, pin: Position, grid: AttitudeGrid, threads: int = ..., kernel: ProcessorKernel | str = ...) -> DrivelineSweep: ...
+def beam_segment(section: SolidSection | TubeSection | ShapedProfile, length: ArrayLike, youngs_modulus: ArrayLike, density: ArrayLike) -> BeamSegment: ...
+def beam_critical_speeds(line: BeamLine, count: int = ..., elements: int = ...) -> tuple[float, ...]: ...
+def slender_tube_excess(section: SolidSection | TubeSection, length: ArrayLike) -> Validated: ...
+def whirl_line(telescope: WhirlTelescope, length: float) -> BeamLine: ...
+@typing.overload
+def telescope_critical_speed(telescope: WhirlTelescope, length: float) -> float: ...
+@typing.overload
+def telescope_critical_speed(telescope: WhirlTelescope, length: ArrayLike) -> NDArray[np.float64]: ...
+def least_critical_speed(telescope: WhirlTelescope, shortest: ArrayLike, longest: ArrayLike, speed: ArrayLike) -> WhirlExtreme: ...
+def plain_train(inertias: Iterable[float], stiffnesses: Iterable[float]) -> TorsionalTrain: ...
+def train_speed_ratios(train: TorsionalTrain) -> tuple[float, ...]: ...
+def torsional_modes(train: TorsionalTrain) -> tuple[TorsionalMode, ...]: ...
+def mode_nodes(train: TorsionalTrain, mode: TorsionalMode) -> tuple[ModeNode, ...]: ...
+def torque_keeps_its_sense(train: TorsionalTrain, steady: Iterable[float], swing: Iterable[float]) -> str | None: ...
+@typing.overload
+def two_inertia_frequency(first: float, second: float, stiffness: float) -> float: ...
+@typing.overload
+def two_inertia_frequency(first: ArrayLike, second: ArrayLike, stiffness: ArrayLike) -> NDArray[np.float64]: ...
+def equivalent_shaft_length(steps: Iterable[StepLength], section: SolidSection | TubeSection | ProfileSection | ShapedProfile | UnevenProfileSection | RectangleSection | TriangleSection | OpenSection) -> float: ...
+@typing.overload
+def joint_pulse(angle: float, pulse: int = ...) -> float: ...
+@typing.overload
+def joint_pulse(angle: ArrayLike, pulse: ArrayLike = ...) -> NDArray[np.float64]: ...
+def interference_table(train: TorsionalTrain, orders: Iterable[ExcitationOrder], speeds: SpeedRange) -> tuple[Interference, ...]: ...
+def forced_response(train: TorsionalTrain, excitation: TorsionalExcitation, steady: Iterable[float] = ...) -> Validated: ...
+@typing.overload
+def shaft_damping(stiffness: float, loss_factor: float, frequency: float) -> float: ...
+@typing.overload
+def shaft_damping(stiffness: ArrayLike, loss_factor: ArrayLike, frequency: ArrayLike) -> NDArray[np.float64]: ...
+def simulation_end_text(end: SimulationEnd | str) -> str: ...
+def simulate(line: PtoLine, settings: SimulationSettings = ...) -> SimulationResult: ...
 def torque_sn_line(line: SnLine, diameter: ArrayLike, notch_factor: ArrayLike = ..., bore_ratio: ArrayLike = ...) -> TorqueSnLine: ...
 def surface_constants(finish: SurfaceFinish | str) -> Sourced: ...
 def load_factor(load: LoadKind | str) -> Sourced: ...
@@ -2441,10 +2873,10 @@ def gear_ratio(input: float, output: float) -> float: ...
 @typing.overload
 def gear_ratio(input: ArrayLike, output: ArrayLike) -> NDArray[np.float64]: ...
 def usable_for_pto_work(position: DrawbarPosition | str) -> Sourced: ...
-def drawbar_distances(type: PtoType) -> tuple[DrawbarDistance, ...]: ...
+def drawbar_distances(type: PtoType | int) -> tuple[DrawbarDistance, ...]: ...
 def drawbar_category(number: int) -> DrawbarCategory: ...
 def identify_pto(spline_count: int, diameter: float, measuring_tolerance: float = ...) -> PtoIdentification: ...
-def recommended_power(type: PtoType, speed: float) -> RecommendedPowers: ...
+def recommended_power(type: PtoType | int, speed: float) -> RecommendedPowers: ...
 def straight_profile_by_rule(diameter: float) -> Sourced | None: ...
 def involute_profile(teeth: int, module: float, flat_depth: float, fillet_depth: float, source: Source, derived: Source) -> Sourced | None: ...
 @typing.overload
@@ -2660,6 +3092,6 @@ def engaged_length(hub_length: ArrayLike, useful_length: ArrayLike, groove_width
 def sae_fractions(count: int, fit: SplineFit | str) -> Sourced: ...
 def sae_spline(count: ArrayLike, fit: SplineFit | str, major_diameter: ArrayLike, length: ArrayLike) -> StraightSpline: ...
 def spline_stress(spline: StraightSpline | InvoluteSpline | MeasuredSpline, torque: ArrayLike, factors: SplineFactors = ..., seat: SplineSeat | str = ..., bore_diameter: ArrayLike = ...) -> SplineStress: ...
-def stub_spline(type: PtoType, length: float) -> Sourced | None: ...
-def stub_spline_of_type(type: PtoType) -> Sourced | None: ...
+def stub_spline(type: PtoType | int, length: float) -> Sourced | None: ...
+def stub_spline_of_type(type: PtoType | int) -> Sourced | None: ...
 def spline_of_geometry(geometry: InvoluteGeometry, length: ArrayLike) -> MeasuredSpline: ...

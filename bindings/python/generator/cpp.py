@@ -11,7 +11,7 @@ from descriptions import Enumeration, Formula, Library, Parameter, Struct, Type
 FORWARDS = Path(__file__).resolve().parent.parent / "src" / "forwards"
 
 #: Structs that hold their texts themselves; the others point to them.
-OWN_TEXT = {"fieldshaft::PtoOption"}
+OWN_TEXT = {"fieldshaft::PtoOption", "fieldshaft::LineBody"}
 
 HEAD = "// Generated from the descriptions in bindings/python. Change those, not this file.\n\n"
 
@@ -52,7 +52,7 @@ def _field(library: Library, struct: Struct, entry: Parameter) -> str:
 
 
 def record(library: Library, struct: Struct, handed_out: bool) -> str:
-    names = ", ".join(_text(f.name) for f in struct.fields)
+    names = ", ".join(_text(f.name) for f in struct.fields) or "nullptr"
     visits = " ".join(f"visit({_access(struct, f)});" for f in struct.fields)
     types = " ".join(
         f"visit(Type<std::decay_t<decltype({_access(struct, f).replace('value', 'sample()', 1)})>>{{}});" for f in struct.fields
@@ -70,11 +70,13 @@ def record(library: Library, struct: Struct, handed_out: bool) -> str:
             f"  static const {struct.cpp}& sample();",
             f"  template <class V> static constexpr void each_type(V&& visit) {{ {types} }}",
         ]
+    if struct.from_number:
+        lines.append(f"  static {struct.cpp} from_number(int number) {{ return {struct.from_number}(number); }}")
     if struct.is_input:
         reads = ", ".join(_field(library, struct, f) for f in struct.fields)
         made = struct.make or f"{struct.cpp}{{{reads}}}"
         body = f"return {struct.check}({made});" if struct.check else f"return {made};"
-        lines.append(f"  static {struct.cpp} make(Fields& fields) {{ {body} }}")
+        lines.append(f"  static {struct.cpp} make([[maybe_unused]] Fields& fields) {{ {body} }}")
     return "\n".join(lines) + "\n};\n"
 
 

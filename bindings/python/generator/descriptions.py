@@ -1,8 +1,9 @@
 """The descriptions of kinds and formulas, read from their TOML files and checked.
 
-A type is written as in a signature: a kind of quantity ("torque"), "number", "count", "flag", "text", the name of a
-struct or enumeration, or one of these inside list[...], sourced[...], datum[...], validated[...], optional[...];
-"A|B" is one of several. "time@hour" answers in another unit of the trade than the kind's usual one.
+A type is written as in a signature: a kind of quantity ("torque"), "number", "count", "index" (a count of a struct
+that is never negative), "flag", "text", the name of a struct or enumeration, or one of these inside list[...],
+sourced[...], datum[...], validated[...], optional[...], array[...] (of results alone); "A|B" is one of several, "none"
+among them for None. "time@hour" answers in another unit of the trade than the kind's usual one.
 """
 
 from __future__ import annotations
@@ -14,13 +15,14 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
-SIMPLE = {"number": "double", "count": "int", "flag": "bool", "text": "std::string"}
+SIMPLE = {"number": "double", "count": "int", "flag": "bool", "text": "std::string", "none": "std::monostate", "index": "std::size_t"}
 WRAPPERS = {
     "list": "std::vector",
     "sourced": "fieldshaft::Sourced",
     "datum": "fieldshaft::Datum",
     "validated": "fieldshaft::Validated",
     "optional": "std::optional",
+    "array": "Table",
 }
 
 
@@ -114,6 +116,7 @@ class Struct:
     check: str | None
     cpp: str
     access: dict[str, str]
+    from_number: str | None  # C++ function that makes one from its number
 
 
 @dataclass(frozen=True)
@@ -249,14 +252,16 @@ def _in_order(structs: dict[str, Struct]) -> dict[str, Struct]:
 
 def load(folder: Path) -> Library:
     library = Library(tomllib.loads((folder / "kinds.toml").read_text(encoding="utf-8")))
-    for path in sorted((folder / "formulas").glob("*.toml")):
-        module = path.stem
-        document = tomllib.loads(path.read_text(encoding="utf-8"))
-        library.modules[module] = document.get("header", f"fieldshaft/{module}.hpp")
+    paths = sorted((folder / "formulas").glob("*.toml"))
+    documents = {path: tomllib.loads(path.read_text(encoding="utf-8")) for path in paths}
+    for document in documents.values():
         for table in document.get("alias", []):
             _ALIASES[table["name"]] = table["type"]
             if "base" in table:
                 library.bases[str(parse_type(table["type"]))] = table["base"]
+    for path, document in documents.items():
+        module = path.stem
+        library.modules[module] = document.get("header", f"fieldshaft/{module}.hpp")
         for table in document.get("enum", []):
             members = tuple((m[0], m[1] if len(m) > 1 else "") for m in table["members"])
             library.enumerations[table["name"]] = Enumeration(module, table["name"], table["summary"], members)
@@ -274,6 +279,7 @@ def load(folder: Path) -> Library:
                 make=table.get("make"),
                 check=table.get("check"),
                 access=table.get("access", {}),
+                from_number=table.get("from_number"),
                 cpp=table.get("cpp", f"fieldshaft::{name}"),
             )
         for name, kind, summary, *cpp in document.get("constants", []):

@@ -78,14 +78,21 @@ class Layer:
         inner = self.words(kind.inner[0], result, broadcast) if kind.inner else ""
         if kind.head in self.library.enumerations and not result:
             return f"{kind.head} or str"
+        if kind.head in self.library.structs and self.library.structs[kind.head].from_number and not result:
+            return f"{kind.head} or int"
         return {
             "flag": "bool", "text": "str", "list": f"{'tuple' if result else 'sequence'} of {inner}",
             "sourced": f"Sourced ({inner})", "datum": f"Sourced ({inner}) or None",
-            "validated": f"Validated ({inner})", "optional": f"{inner} or None",
+            "validated": f"Validated ({inner})", "optional": f"{inner} or None", "none": "None", "array": f"array, {inner}",
+            "index": "int",
         }.get(kind.head, kind.head)  # fmt: skip
 
     def default(self, entry: Parameter) -> str:
         value = entry.default
+        if isinstance(value, list) and entry.type.head == "list":
+            inner = entry.type.inner[0]
+            written = value if self.si else [f"{number!r} {self.library.kinds[inner.head]['si']}" for number in value]
+            return repr(tuple(written))
         if isinstance(value, list):  # number, text and standing of a sourced value
             number, text, standing = value
             inner = entry.type.inner[0]
@@ -158,20 +165,23 @@ class Layer:
         return "\n".join([*lines, *self.parameter_docs(struct.fields, False, 4)]) + '\n    """\n'
 
     def struct(self, struct: Struct, methods: list[Formula]) -> str:
-        slots = ", ".join(json.dumps(f.name) for f in struct.fields) + ","
+        slots = "".join(json.dumps(f.name) + ", " for f in struct.fields).rstrip(" ")
         names = ", ".join(f.name for f in struct.fields)
         base = "Record" if self.si else "QuantityRecord"
         lines = [f"class {struct.name}({base}):\n", self.struct_docstring(struct), f"\n    __slots__ = ({slots})\n"]
         if not self.si:
             types = ", ".join(json.dumps(str(f.type)) for f in struct.fields) + ","
             lines += [f"    _types = ({types})\n", f"    _si_class = si.{struct.name}\n"]
-        lines.append(f"\n    def __init__(self, {self.signature(struct.fields)}):\n")
+            if struct.from_number:
+                lines.append("    _takes_number = True\n")
+        signature = "".join(", " + self.signature((entry,)) for entry in struct.fields)
+        lines.append(f"\n    def __init__(self{signature}):\n")
         if not self.si:
             lines.append(f"        fill_quantities(self, ({names},))\n")
         elif struct.is_input and not struct.make:
             lines.append(f"        fill(self, _core.{struct.name}({names}))\n")
         else:
-            lines.append(f"        fill(self, ({names},))\n")
+            lines.append(f"        fill(self, ({names + ',' if names else ''}))\n")
         for method in methods:
             others = method.parameters[1:]
             if method.is_property:

@@ -30,11 +30,14 @@ class Stubs:
         inner = self.given(kind.inner[0]) if kind.inner else ""
         if kind.head in self.library.enumerations:
             return f"{kind.head} | str"
+        number = " | int" if kind.head in self.library.structs and self.library.structs[kind.head].from_number else ""
         if kind.head in self.library.structs and not self.si and self.library.holds_quantities(kind):
-            return f"{kind.head} | si.{kind.head}"
+            return f"{kind.head} | si.{kind.head}{number}"
+        if number:
+            return kind.head + number
         return {
             "flag": "bool", "text": "str", "list": f"Iterable[{inner}]", "sourced": "Sourced", "datum": "Sourced | None",
-            "optional": f"{inner} | None",
+            "optional": f"{inner} | None", "none": "None", "array": "Any", "index": "int",
         }.get(kind.head, kind.head)  # fmt: skip
 
     def result(self, kind: Type, array: bool = False) -> str:
@@ -50,7 +53,8 @@ class Stubs:
         inner = self.result(kind.inner[0]) if kind.inner else ""
         return {
             "text": "str", "list": f"tuple[{inner}, ...]", "sourced": "Sourced", "datum": "Sourced | None",
-            "validated": "Validated", "optional": f"{inner} | None",
+            "validated": "Validated", "optional": f"{inner} | None", "none": "None", "index": "int",
+            "array": "NDArray[np.float64]" if self.si else inner,
         }.get(kind.head, kind.head)  # fmt: skip
 
     def signature(self, parameters: tuple[Parameter, ...], array: bool) -> str:

@@ -340,6 +340,15 @@ Object new_array(const std::vector<Py_ssize_t>& shape, double*& data) {
   });
 }
 
+Object array_of(const std::vector<double>& numbers, std::size_t rows, std::size_t columns) {
+  std::vector<Py_ssize_t> shape{static_cast<Py_ssize_t>(rows)};
+  if (columns > 0) shape.push_back(static_cast<Py_ssize_t>(columns));
+  double* data = nullptr;
+  Object array = new_array(shape, data);
+  std::copy(numbers.begin(), numbers.end(), data);
+  return array;
+}
+
 PyObject* call_with_arrays(const Formula& formula, PyObject* const* arguments) {
   return with_numpy([&] { return broadcast(formula, arguments); });
 }

@@ -32,8 +32,17 @@ std::string repr_of(PyObject* value) {
   const Object text(PyObject_Repr(value));
   const char* characters = PyUnicode_AsUTF8(text.get());
   if (characters == nullptr) throw PythonError{};
-  const std::string whole = characters;
-  return whole.size() <= 80 ? whole : whole.substr(0, 77) + "...";
+  return characters;
+}
+
+/// " = value (type)", or only the type where the value is long.
+std::string given(PyObject* value) {
+  const std::string text = repr_of(value);
+  const std::string kind = Py_TYPE(value)->tp_name;
+  const std::string name = kind.substr(kind.rfind('.') + 1);
+  std::string words = text.size() <= 80 ? " = " + text + " (" + name + ")" : " is a " + name;
+  if (is_record<SourcedTag>(value) || is_record<ValidatedTag>(value)) words += "; pass its .value";
+  return words;
 }
 
 bool is_numpy_number(PyObject* value) {
@@ -73,14 +82,16 @@ void fail_type(Place place, PyObject* value, const std::string& expected) {
     if (*place.unit != '\0') text += std::string(" in ") + place.unit;
     text += ", the functions of fieldshaft itself take quantities";
   } else {
-    text += " = " + repr_of(value) + " (" + Py_TYPE(value)->tp_name + "); expected " + expected;
+    text += given(value) + "; expected " + expected;
   }
   PyErr_SetString(PyExc_TypeError, text.c_str());
   throw PythonError{};
 }
 
 void fail_value(Place place, PyObject* value, const std::string& allowed) {
-  fieldshaft::fail_input(place.function, place.parameter, repr_of(value), allowed);
+  const std::string text = repr_of(value);
+  fieldshaft::fail_input(place.function, place.parameter, text.size() <= 80 ? text : text.substr(0, 77) + "...",
+                         allowed);
 }
 
 double read_number(PyObject* value, Place place) {

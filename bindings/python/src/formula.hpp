@@ -107,6 +107,16 @@ template <class T> struct Type { using type = T; };
 /// A whole number for a parameter that counts; InputError otherwise.
 int checked_count(double value, const char* function, const char* parameter);
 
+/// A quantity for a formula of C++ that only puts data together and leaves their check to those who use them.
+template <class Q> Q finite(Q value, const char* function, const char* parameter, const char* unit) {
+  fieldshaft::check::finite(value.value(), {function, parameter, unit});
+  return value;
+}
+template <class Q> Q positive(Q value, const char* function, const char* parameter, const char* unit) {
+  fieldshaft::check::positive(value.value(), {function, parameter, unit});
+  return value;
+}
+
 /// What the loop of a formula works on: for each number parameter where it starts and how far apart its elements lie.
 struct Run {
   const char* const* inputs;

@@ -4,6 +4,7 @@
 
 #include <Python.h>
 
+#include <fieldshaft/core/check.hpp>
 #include <fieldshaft/core/datum.hpp>
 #include <fieldshaft/core/validity.hpp>
 #include <fieldshaft/pto/list.hpp>
@@ -102,8 +103,18 @@ template <class T, std::size_t N> struct IsList<fieldshaft::FixedList<T, N>> : s
 template <class T> struct ListEntry;
 template <class T> struct ListEntry<std::vector<T>> { using type = T; };
 template <class T, std::size_t N> struct ListEntry<fieldshaft::FixedList<T, N>> { using type = T; };
+template <class T> struct IsTable : std::false_type {}; // see tables.hpp
 template <class T> struct IsVariant : std::false_type {};
 template <class... T> struct IsVariant<std::variant<T...>> : std::true_type {};
+} // namespace detail
+
+namespace detail {
+/// A record that its number stands for, such as a PTO type.
+template <class T, class = void> struct TakesNumber : std::false_type {};
+template <class T> struct TakesNumber<T, std::void_t<decltype(&Record<T>::from_number)>> : std::true_type {};
+template <class T> std::string name_of() {
+  return std::string("a ") + Record<T>::name + (TakesNumber<T>::value ? " or its number" : "");
+}
 } // namespace detail
 
 // The wrappers of core are records of their own in Python.
@@ -111,6 +122,9 @@ struct SourcedTag;
 struct ValidatedTag;
 
 template <class T> Object to_python(const T& value);
+
+/// A new NumPy array with these numbers; one axis where `columns` is 0.
+Object array_of(const std::vector<double>& numbers, std::size_t rows, std::size_t columns);
 
 /// A record from its fields, which are taken over.
 template <std::size_t N> Object record_of(const PythonClass& record, std::array<Object, N> fields) {
@@ -166,6 +180,10 @@ template <class T> Object to_python(const T& value) {
     return record_of<2>(record_class<ValidatedTag>, {to_python(value.value), to_python(value.outside)});
   } else if constexpr (detail::IsList<T>::value) {
     return tuple_of(value);
+  } else if constexpr (detail::IsTable<T>::value) {
+    return array_of(value.numbers, value.rows, value.columns);
+  } else if constexpr (std::is_same_v<T, std::monostate>) {
+    return none();
   } else if constexpr (detail::IsVariant<T>::value) {
     return std::visit([](const auto& one) { return to_python(one); }, value);
   } else {
@@ -249,6 +267,9 @@ template <class V, std::size_t I = 0> V read_variant(PyObject* value, Place plac
     if constexpr (std::is_enum_v<T>) {
       fits = PyUnicode_Check(value);
       name = Enumeration<T>::name;
+    } else if constexpr (std::is_same_v<T, std::monostate>) {
+      fits = value == Py_None;
+      name = "None";
     } else if constexpr (std::is_same_v<T, double>) {
       fits = !PyUnicode_Check(value);
     } else if constexpr (std::is_same_v<T, std::string>) {
@@ -271,8 +292,14 @@ template <class B, class V> B as_base(const V& one_of) {
 template <class T> T read(PyObject* value, Place place) {
   if constexpr (std::is_same_v<T, bool>) {
     return read_flag(value, place);
+  } else if constexpr (std::is_unsigned_v<T>) {
+    const int count = read_count(value, place);
+    fieldshaft::check::not_negative(count, {place.function, place.parameter, ""});
+    return static_cast<T>(count);
   } else if constexpr (std::is_integral_v<T>) {
     return static_cast<T>(read_count(value, place));
+  } else if constexpr (std::is_same_v<T, std::monostate>) {
+    return {};
   } else if constexpr (std::is_same_v<T, double>) {
     return read_number(value, place);
   } else if constexpr (detail::IsQuantity<T>::value) {
@@ -302,7 +329,10 @@ template <class T> T read(PyObject* value, Place place) {
   } else if constexpr (detail::IsVariant<T>::value) {
     return read_variant<T>(value, place);
   } else {
-    if (!is_record<T>(value)) fail_type(place, value, Record<T>::name);
+    if constexpr (detail::TakesNumber<T>::value) {
+      if (PyLong_Check(value) && !PyBool_Check(value)) return Record<T>::from_number(read_count(value, place));
+    }
+    if (!is_record<T>(value)) fail_type(place, value, detail::name_of<T>());
     Fields fields(value, record_class<T>, place.function);
     return Record<T>::make(fields);
   }
