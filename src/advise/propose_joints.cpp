@@ -1,0 +1,55 @@
+// Wide-angle joints and yokes in line.
+
+#include "advise/proposals.hpp"
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace advising {
+namespace {
+
+void propose_wide_angle(const Situation& now, bool front, bool rear, Proposals& proposals) {
+  const DrivelineCase& line = now.value.driveline;
+  std::vector<Fact> facts;
+  if (line.joint_rating) facts.push_back(assessing::fact("rating", *line.joint_rating));
+  if (facts.empty()) return; // a joint of unknown strength cannot be ordered
+  if (front && line.front_joint_kind == JointKind::plain) {
+    add(proposals, {ChangeKind::wide_angle_front, "", facts,
+                    [](Case& c) { c.driveline.front_joint_kind = JointKind::wide_angle; }});
+  }
+  if (rear && line.rear_joint_kind == JointKind::plain) {
+    add(proposals,
+        {ChangeKind::wide_angle_rear, "", facts, [](Case& c) { c.driveline.rear_joint_kind = JointKind::wide_angle; }});
+  }
+}
+
+void propose_yokes_in_line(const Situation& now, Proposals& proposals) {
+  const auto& phase = now.value.driveline.yoke_phase;
+  if (!phase || *phase == Angle{}) return;
+  add(proposals, {ChangeKind::align_yokes, "", {assessing::fact("phase", *phase)}, [](Case& c) {
+                    c.driveline.yoke_phase = Angle{};
+                  }});
+}
+
+} // namespace
+
+void propose_joints(const Situation& now, const Finding& finding, Proposals& proposals) {
+  switch (finding.check) {
+  case Check::working_angle:
+  case Check::turning_angle:
+  case Check::transport_angle: propose_wide_angle(now, true, true, proposals); break;
+  case Check::angle_difference:
+  case Check::speed_variation:
+    propose_yokes_in_line(now, proposals);
+    propose_wide_angle(now, true, true, proposals);
+    break;
+  case Check::root_torsion_at_angle:
+  case Check::fatigue_life:
+  case Check::tube_torsion:
+  case Check::joint_rating: propose_wide_angle(now, true, false, proposals); break;
+  default: break;
+  }
+}
+
+} // namespace advising
+} // namespace v0
+} // namespace fieldshaft

@@ -1,0 +1,216 @@
+// Overload device, yoke, tube and joints against the torque that arrives.
+
+#include "advise/proposals.hpp"
+#include "assess/interface.hpp"
+
+#include <fieldshaft/materials.hpp>
+#include <fieldshaft/pto.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace advising {
+namespace {
+
+using assessing::fact;
+
+/// The two schools of shear yield lie that far apart: what must meet the stricter one where the wider one was passed.
+const double between_schools =
+    shear_ratio(ShearRatio::maximum_shear).value / shear_ratio(ShearRatio::distortion_energy).value;
+
+/// A friction clutch of ordinary make; its true scatter is in its papers.
+constexpr double usual_scatter = 0.15;
+
+bool judges_peak(Check check) {
+  switch (check) {
+  case Check::root_torsion:
+  case Check::root_torsion_at_angle:
+  case Check::tooth_shear:
+  case Check::tube_torsion:
+  case Check::joint_rating:
+  case Check::start_up: return true;
+  default: return false;
+  }
+}
+
+/// Share of the peak torque at which every part that the peak passes is within its limit.
+double bearable_share(const Assessment& assessment) {
+  double share = 1.0;
+  for (const Finding& finding : assessment.findings) {
+    if (!judges_peak(finding.check) || !finding.value || !finding.limit) continue;
+    if (finding.status != Status::stop && finding.status != Status::caution) continue;
+    if (!(finding.value->si > 0.0)) continue;
+    const bool schools = finding.status == Status::stop && finding.check != Check::joint_rating;
+    share = std::min(share, finding.limit->si / finding.value->si * (schools ? between_schools : 1.0));
+  }
+  return share;
+}
+
+struct Window {
+  double lowest;
+  double highest;
+};
+
+std::optional<Window> window_of(const Assessment& assessment) {
+  const Finding* finding = assessment.find(Check::overload_window);
+  if (finding == nullptr) return std::nullopt;
+  const auto lowest = amount_fact(*finding, "lowest");
+  const auto highest = amount_fact(*finding, "highest");
+  if (!lowest || !highest) return std::nullopt;
+  return Window{*lowest, *highest};
+}
+
+/// A torque that can be set: whole tens below it, unless they fall below the window; then the whole number above.
+double settable(double torque, double lowest) {
+  const double tens = 10.0 * std::floor(torque / 10.0);
+  return tens >= lowest ? tens : std::ceil(lowest);
+}
+
+/// The highest setting that all parts bear, not below what the work needs.
+void propose_setting(const Situation& now, Proposals& proposals) {
+  const auto& device = now.value.overload;
+  const auto window = window_of(now.assessment);
+  if (!device || !device->present || !device->item.setting || !window || window->lowest > window->highest) return;
+  const double stated = device->item.setting->value();
+  const double wanted =
+      stated < window->lowest ? window->lowest : std::min(window->highest, stated * bearable_share(now.assessment));
+  const Torque setting = newton_metres(settable(std::max(wanted, window->lowest), window->lowest));
+  if (setting == *device->item.setting || setting.value() > window->highest) return;
+  add(proposals, {ChangeKind::set_device,
+                  "",
+                  {fact("setting", setting),
+                   fact("own_setting", *device->item.setting),
+                   {"lowest", Amount{window->lowest, Kind::torque}},
+                   {"highest", Amount{window->highest, Kind::torque}}},
+                  [setting](Case& c) { c.overload->item.setting = setting; }});
+}
+
+/// A friction clutch at the implement end, set as low as the work lets it be.
+void propose_device(const Situation& now, Proposals& proposals) {
+  const auto window = window_of(now.assessment);
+  if (!now.value.overload || now.value.overload->present || !window) return;
+  // The window of a case without a device is that of one without scatter.
+  const double lowest = window->lowest / (1.0 - usual_scatter);
+  const double highest = window->highest / (1.0 + usual_scatter);
+  const Torque setting = newton_metres(10.0 * std::ceil(lowest / 10.0));
+  if (setting.value() > highest) return;
+  OverloadDevice device;
+  device.kind = DeviceKind::friction_clutch;
+  device.setting = setting;
+  device.scatter = usual_scatter;
+  device.place = DevicePlace::implement_end;
+  add(proposals, {ChangeKind::fit_device,
+                  "",
+                  {fact("setting", setting),
+                   {"lowest", Amount{lowest, Kind::torque}},
+                   {"highest", Amount{highest, Kind::torque}},
+                   {"scatter", Amount{100.0 * usual_scatter, Kind::number}}},
+                  [device](Case& c) {
+                    c.overload = Fitted<OverloadDevice>{true, device};
+                  }});
+}
+
+/// How much more torque a part must carry than its limit lets it.
+double needed_factor(const Finding& finding) {
+  const double schools = finding.status == Status::stop ? 1.0 / between_schools : 1.0;
+  return finding.value->si / finding.limit->si * schools;
+}
+
+bool beyond(const Finding& finding) {
+  return finding.value && finding.limit && finding.value->si > finding.limit->si && finding.limit->si > 0.0;
+}
+
+/// A tube of the same shape, so much larger that it carries the torque, in whole millimetres.
+void propose_tube(const Situation& now, double factor, Proposals& proposals) {
+  const TubeProfile& tube = now.value.driveline.tube;
+  const double scale = std::cbrt(factor);
+  if (tube.outer_diameter && tube.inner_diameter) {
+    const Length outer = millimetres(std::ceil(scale * in(*tube.outer_diameter, unit::millimetre)));
+    const Length inner = *tube.inner_diameter * (outer / *tube.outer_diameter);
+    add(proposals,
+        {ChangeKind::stronger_tube, "", {fact("outer", outer), fact("inner", inner)}, [outer, inner](Case& c) {
+           c.driveline.tube.outer_diameter = outer;
+           c.driveline.tube.inner_diameter = inner;
+         }});
+  } else if (tube.enclosed_area && tube.perimeter && tube.wall) {
+    const double scaled = std::ceil(100.0 * scale) / 100.0;
+    TubeProfile larger = tube;
+    larger.enclosed_area = *tube.enclosed_area * scaled * scaled;
+    larger.perimeter = *tube.perimeter * scaled;
+    larger.wall = *tube.wall * scaled;
+    add(proposals, {ChangeKind::stronger_tube,
+                    "",
+                    {fact("outer", *larger.perimeter), fact("inner", *larger.wall)},
+                    [larger](Case& c) { c.driveline.tube = larger; }});
+  }
+}
+
+void propose_joints_for(double torque, Proposals& proposals) {
+  const Torque rating = newton_metres(50.0 * std::ceil(torque / 50.0));
+  add(proposals, {ChangeKind::stronger_joints, "", {fact("rating", rating)}, [rating](Case& c) {
+                    c.driveline.joint_rating = rating;
+                  }});
+}
+
+/// The part that closes the window, where it belongs to the driveline, made strong enough to open it.
+void propose_weakest_part(const Situation& now, const Finding& window, Proposals& proposals) {
+  const auto lowest = amount_fact(window, "lowest");
+  const auto highest = amount_fact(window, "highest");
+  const auto weakest = amount_fact(window, "part_torque");
+  if (!lowest || !highest || !weakest || *lowest <= *highest) return;
+  for (const Fact& fact : window.facts) {
+    const auto* part = std::get_if<PhraseId>(&fact.value);
+    if (part == nullptr || std::string_view(fact.name) != "part") continue;
+    const double factor = 1.02 * *lowest / *highest;
+    if (std::string_view(part->id) == "part.tube") propose_tube(now, factor, proposals);
+    if (std::string_view(part->id) == "part.joints") propose_joints_for(*weakest * factor, proposals);
+  }
+}
+
+void propose_clamping(const Situation& now, Proposals& proposals) {
+  if (now.value.driveline.seat != YokeSeat::clearance) return;
+  add(proposals, {ChangeKind::clamp_seat, "", {}, [](Case& c) { c.driveline.seat = YokeSeat::clamped; }});
+}
+
+/// A hub as long as the stub's spline.
+void propose_hub(const Situation& now, Proposals& proposals) {
+  const PtoType* type = assessing::resolve(now.value.tractor.pto.stub).type;
+  if (type == nullptr || !type->useful_spline_length.known() || !now.value.driveline.hub_length) return;
+  const Length length = type->useful_spline_length.value();
+  if (!(*now.value.driveline.hub_length < length)) return;
+  add(proposals, {ChangeKind::longer_hub,
+                  "",
+                  {fact("length", length), fact("own_length", *now.value.driveline.hub_length)},
+                  [length](Case& c) { c.driveline.hub_length = length; }});
+}
+
+} // namespace
+
+void propose_strength(const Situation& now, const Finding& finding, Proposals& proposals) {
+  if (judges_peak(finding.check) || finding.check == Check::overload_window) {
+    propose_setting(now, proposals);
+    propose_device(now, proposals);
+  }
+  switch (finding.check) {
+  case Check::tube_torsion:
+    if (beyond(finding)) propose_tube(now, needed_factor(finding), proposals);
+    break;
+  case Check::joint_rating:
+    if (beyond(finding)) propose_joints_for(finding.value->si, proposals);
+    break;
+  case Check::overload_window: propose_weakest_part(now, finding, proposals); break;
+  case Check::tooth_shear: propose_hub(now, proposals); break;
+  case Check::tractor_power_through_interface: propose_device(now, proposals); break;
+  case Check::flank_pressure:
+    propose_clamping(now, proposals);
+    propose_hub(now, proposals);
+    break;
+  default: break;
+  }
+}
+
+} // namespace advising
+} // namespace v0
+} // namespace fieldshaft

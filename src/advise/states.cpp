@@ -1,0 +1,75 @@
+#include "advise/states.hpp"
+
+#include "assess/layout.hpp"
+
+#include <fieldshaft/case/read.hpp>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace advising {
+namespace {
+
+/// The case with one state alone, and without what never enters its geometry: two cases that agree in the rest agree in
+/// the state. Only entries that are known to be free of geometry are left out; a new one counts until it is named here.
+Case reduced(const Case& value, MachineState state) {
+  Case part = value;
+  part.title.clear();
+  part.note.clear();
+  if (state != MachineState::working) part.range.working.reset();
+  if (state != MachineState::turning) part.range.turning.reset();
+  if (state != MachineState::transport) part.range.transport.reset();
+  part.tractor.power.reset();
+  part.tractor.power_basis.reset();
+  part.tractor.engine = {};
+  part.tractor.pto = {};
+  part.implement.input_speed.reset();
+  part.implement.power_need.reset();
+  part.implement.peak_factor.reset();
+  part.implement.torque_swing.reset();
+  part.implement.permitted_power.reset();
+  part.implement.input.guard.reset();
+  part.implement.rotor.reset();
+  part.driveline.tractor_yoke = {};
+  part.driveline.seat.reset();
+  part.driveline.hub_length.reset();
+  part.driveline.joint_rating.reset();
+  part.driveline.closed_length.reset();
+  part.driveline.closed_overlap.reset();
+  part.driveline.tube = {};
+  part.driveline.tube_steel = {};
+  part.driveline.guard.reset();
+  part.overload.reset();
+  part.limits = {};
+  part.prices = {};
+  return part;
+}
+
+} // namespace
+
+const assessing::DrivelineOverRange& States::one_state(const Case& value, MachineState state) {
+  const Case part = reduced(value, state);
+  std::string key = std::to_string(static_cast<int>(state)) + write_case(part);
+  const auto found = known_.find(key);
+  if (found != known_.end()) return found->second;
+  assessing::DrivelineOverRange range = assessing::driveline_over_range(part);
+  if (!range.states.empty()) ++examined_;
+  return known_.emplace(std::move(key), std::move(range)).first->second;
+}
+
+assessing::DrivelineOverRange States::over_range(const Case& value) {
+  assessing::DrivelineOverRange whole;
+  for (const MachineState state : assessing::states_with_positions) {
+    const assessing::DrivelineOverRange& one = one_state(value, state);
+    whole.missing = one.missing;
+    whole.states.insert(whole.states.end(), one.states.begin(), one.states.end());
+    whole.impossible.insert(whole.impossible.end(), one.impossible.begin(), one.impossible.end());
+    for (const auto& missing : one.missing_of_state) {
+      if (missing.first == state) whole.missing_of_state.push_back(missing);
+    }
+  }
+  return whole;
+}
+
+} // namespace advising
+} // namespace v0
+} // namespace fieldshaft
