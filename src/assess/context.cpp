@@ -28,6 +28,7 @@ Finding compare(Check check, Amount value, const LimitBand& band, const char* re
   finding.value = value;
   finding.limit = status == Status::stop ? band.loosest : band.strictest;
   finding.sense = band.sense;
+  if (band.strictest.si != band.loosest.si) finding.limits = TwoLimits{band.strictest, band.loosest};
   finding.basis = band.basis;
   if (finding.limit->si != 0.0 && std::isfinite(finding.limit->si)) {
     const double room = upper ? finding.limit->si - value.si : value.si - finding.limit->si;

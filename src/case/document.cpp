@@ -1,19 +1,13 @@
 #include "case/document.hpp"
 
-#include <algorithm>
+#include "case/form_problem.hpp"
+
 #include <set>
 
 namespace fieldshaft {
 inline namespace v0 {
 namespace case_document {
 namespace {
-
-std::string line_and_column(std::string_view text, std::size_t byte) {
-  const std::string_view before = text.substr(0, std::min(byte, text.size()));
-  const auto line = 1 + std::count(before.begin(), before.end(), '\n');
-  const std::size_t start = before.rfind('\n') == std::string_view::npos ? 0 : before.rfind('\n') + 1;
-  return "line " + std::to_string(line) + ", column " + std::to_string(before.size() - start + 1);
-}
 
 /// Follows the parser and notes every key that stands twice in one object.
 class RepeatedKeys {
@@ -69,7 +63,7 @@ std::optional<Json> parse_document(std::string_view text, const DocumentKind& ki
     }
     problems.push_back({"", shown(value), std::string("a JSON object with ") + kind.holds});
   } catch (const Json::parse_error& error) {
-    problems.push_back({"", "no JSON at " + line_and_column(text, error.byte), "a JSON document"});
+    problems.push_back({"", form_problem(text, error.byte), "a " + name + " document in JSON"});
   }
   return std::nullopt;
 }

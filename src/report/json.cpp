@@ -3,6 +3,7 @@
 #include <fieldshaft/core/config.hpp>
 #include <fieldshaft/report/report.hpp>
 
+#include "report/assessment_page.hpp"
 #include "report/catalogue.hpp"
 #include "report/render.hpp"
 
@@ -54,6 +55,10 @@ Json finding_json(const Finding& finding, UnitStyle style) {
     json["limit"] = amount_json(*finding.limit, style);
     json["limit"]["sense"] = sense_name(finding.sense);
   }
+  if (finding.limits) {
+    json["limits"] = {{"caution", amount_json(finding.limits->caution, style)},
+                      {"stop", amount_json(finding.limits->stop, style)}};
+  }
   if (finding.margin) json["margin"] = *finding.margin;
   if (finding.state != MachineState::any) json["state"] = state_name(finding.state);
   if (finding.pose) {
@@ -82,18 +87,23 @@ Json finding_json(const Finding& finding, UnitStyle style) {
 std::string to_json(const Assessment& assessment, UnitStyle style) {
   Json json = {{"schema", report_schema_version},
                {"library", FIELDSHAFT_VERSION_STRING},
+               {"units", style == UnitStyle::us ? "us" : "metric"},
                {"title", assessment.title},
                {"note", assessment.note},
                {"tractor", assessment.tractor},
                {"implement", assessment.implement},
                {"verdict", status_name(assessment.verdict())},
-               {"headline", headline(assessment)},
+               {"headline", pages::status_word(assessment.verdict()) + pages::verdict_text(assessment)},
                {"rests_on_memory", assessment.rests_on_memory()}};
   json["counts"] = {{"stop", assessment.count(Status::stop)},
                     {"not_known", assessment.count(Status::not_known)},
                     {"caution", assessment.count(Status::caution)},
                     {"ok", assessment.count(Status::ok)}};
   json["what_to_change"] = what_to_change(assessment, style);
+  json["what_to_state"] = Json::array();
+  for (const pages::Entry& entry : pages::entries_to_state(assessment)) {
+    json["what_to_state"].push_back({{"path", entry.path}, {"meaning", entry.meaning}, {"waiting", entry.waiting}});
+  }
   json["findings"] = Json::array();
   for (const Finding& finding : assessment.findings) json["findings"].push_back(finding_json(finding, style));
   json["not_examined"] = Json::array();

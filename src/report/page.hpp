@@ -26,10 +26,10 @@ struct Line {
   Line(std::string words, std::vector<std::size_t> rests_on) : text(std::move(words)), notes(std::move(rests_on)) {}
 };
 
-/// The first thing that a reader sees: the verdict, with what it means below it.
+/// The first thing that a reader sees: sign and word of the verdict with what follows it, and what it means below it.
 struct Verdict {
   Status status = Status::not_known;
-  std::string text;
+  std::string text; ///< directly after the word: ": 2 objections in 30 checks.", " in 30 checks."
   std::vector<Line> lines;
 };
 

@@ -3,6 +3,7 @@
 #include "report/page.hpp"
 
 #include "report/catalogue.hpp"
+#include "report/page_sign.hpp"
 #include "report/page_style.hpp"
 
 namespace fieldshaft {
@@ -26,30 +27,16 @@ std::string escaped(std::string_view text) {
   return out;
 }
 
+/// A text that goes on after a word.
+std::string escaped_after(const std::string& text) { return (text.rfind(' ', 0) == 0 ? " " : "") + escaped(text); }
+
 std::string element(const std::string& tag, const std::string& content) {
   return "<" + tag + ">" + content + "</" + tag.substr(0, tag.find(' ')) + ">";
 }
 
-/// The sign of a status, each of its own outline: octagon, triangle, square, circle.
 std::string sign(Status status) {
-  const auto drawing = [&] {
-    switch (status) {
-    case Status::ok:
-      return R"(<circle cx="12" cy="12" r="10" fill="none" stroke-width="2.5"/>)"
-             R"(<path d="M7 12.5l3.5 3.5L17 8.5" fill="none" stroke-width="2.5"/>)";
-    case Status::caution:
-      return R"(<path d="M12 2L23 21H1z" fill="currentColor" stroke-width="1"/>)"
-             R"(<path d="M12 8.5v6M12 16.5v2.5" fill="none" stroke="#fff" stroke-width="2.5"/>)";
-    case Status::not_known:
-      return R"(<rect x="2" y="2" width="20" height="20" fill="none" stroke-width="2.5"/>)"
-             R"(<path d="M8.5 9.5a3.5 3.5 0 1 1 5 3.2c-1 .5-1.5 1-1.5 2.3M12 16.7v2.3" fill="none" stroke-width="2.5"/>)";
-    case Status::stop: break;
-    }
-    return R"(<path d="M8 1h8l7 7v8l-7 7H8l-7-7V8z" fill="currentColor" stroke-width="1"/>)"
-           R"(<path d="M7.5 7.5l9 9M16.5 7.5l-9 9" fill="none" stroke="#fff" stroke-width="3"/>)";
-  };
   return std::string(R"(<svg xmlns="http://www.w3.org/2000/svg" class="sign" viewBox="0 0 24 24" )") +
-         R"(stroke="currentColor" aria-hidden="true">)" + drawing() + "</svg>";
+         R"(stroke="currentColor" aria-hidden="true">)" + sign_drawing(status) + "</svg>";
 }
 
 std::string signed_word(Status status) {
@@ -72,7 +59,7 @@ public:
   void operator()(const Verdict& verdict) {
     close_findings();
     out_ += std::string("<div class=\"verdict ") + status_name(verdict.status) + "\">\n";
-    out_ += element("p class=\"head\"", signed_word(verdict.status) + ": " + escaped(verdict.text)) + "\n";
+    out_ += element("p class=\"head\"", signed_word(verdict.status) + escaped_after(verdict.text)) + "\n";
     for (const Line& line : verdict.lines) out_ += element("p", with_notes(line)) + "\n";
     out_ += "</div>\n";
   }

@@ -4,27 +4,36 @@
 
 #include "report/catalogue.hpp"
 
-#include <cctype>
+#include <algorithm>
 
 namespace fieldshaft {
 inline namespace v0 {
 namespace pages {
 namespace {
 
-/// A text in which no character is markup.
-std::string escaped(const std::string& text) {
-  const std::string clean = one_line(text);
+/// A text within a line, in which no character is markup.
+std::string escaped_within(const std::string& text) {
   std::string out;
-  for (const char c : clean) {
+  for (const char c : one_line(text)) {
     if (std::string_view("\\`*_[]<>|~&$#").find(c) != std::string_view::npos) out += '\\';
     out += c;
   }
-  // At the start of a line these make lists, headings, rules of a table and numbered lists.
-  const std::size_t digits = clean.find_first_not_of("0123456789");
-  if (!clean.empty() && std::string_view("+-=:").find(clean[0]) != std::string_view::npos) return "\\" + out;
-  const bool counted = digits != 0 && digits != std::string::npos && (clean[digits] == '.' || clean[digits] == ')');
-  if (counted) out.insert(digits, "\\");
   return out;
+}
+
+/// A text that may start a line, where further characters make lists, headings, rules and numbered lists.
+std::string escaped(const std::string& text) {
+  std::string out = escaped_within(text);
+  if (!out.empty() && std::string_view("+-=:").find(out[0]) != std::string_view::npos) return "\\" + out;
+  const std::size_t dot = std::min(out.find_first_not_of("0123456789"), out.size());
+  const bool counts = dot > 0 && dot < out.size() && (out[dot] == '.' || out[dot] == ')');
+  if (counts && (dot + 1 == out.size() || out[dot + 1] == ' ')) out.insert(dot, "\\");
+  return out;
+}
+
+/// A text that goes on after a word.
+std::string escaped_after(const std::string& text) {
+  return (text.rfind(' ', 0) == 0 ? " " : "") + escaped_within(text);
 }
 
 std::string marks(const std::vector<std::size_t>& notes) {
@@ -33,10 +42,11 @@ std::string marks(const std::vector<std::size_t>& notes) {
   return text.empty() ? text : text + "\\]";
 }
 
+std::string within_line(const Line& line) { return escaped_within(line.text) + marks(line.notes); }
 std::string with_notes(const Line& line) { return escaped(line.text) + marks(line.notes); }
 
 std::string cell_text(const Cell& cell) {
-  const std::string words = with_notes(cell.line);
+  const std::string words = within_line(cell.line);
   if (!cell.status) return words;
   return "**" + escaped(status_word(*cell.status)) + "**" + (words.empty() ? "" : " " + words);
 }
@@ -44,7 +54,7 @@ std::string cell_text(const Cell& cell) {
 class MarkdownWriter {
 public:
   void operator()(const Verdict& verdict) {
-    out_ += "\n> **" + escaped(status_word(verdict.status)) + "**: " + escaped(verdict.text) + "\n";
+    out_ += "\n> **" + escaped(status_word(verdict.status)) + "**" + escaped_after(verdict.text) + "\n";
     for (const Line& line : verdict.lines) out_ += ">\n> " + with_notes(line) + "\n";
   }
   void operator()(const Heading& heading) {
@@ -65,7 +75,7 @@ public:
   void operator()(const Labelled& labelled) {
     std::string rows;
     for (const auto& [name, line] : labelled.rows) {
-      rows += (rows.empty() ? "\n" : "\\\n") + ("**" + escaped(name) + ":** ") + with_notes(line);
+      rows += (rows.empty() ? "\n" : "\\\n") + ("**" + escaped(name) + ":** ") + within_line(line);
     }
     if (!rows.empty()) out_ += rows + "\n";
   }

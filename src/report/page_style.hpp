@@ -55,7 +55,7 @@ tr.stop th { font-weight: bold; }
 .finding.not_known { border-left: 4px dotted var(--not_known); }
 .finding h3, .finding h4 { margin-top: 0; }
 .finding .figures { font-weight: bold; }
-.finding.ok .figures { font-weight: normal; }
+.finding.ok h3 .word, .finding.ok h4 .word { font-weight: normal; }
 .steps { list-style-position: outside; }
 .box { display: inline-block; width: .85em; height: .85em; margin-right: .5em; border: 1.5px solid var(--ink);
   vertical-align: -.08em; }
@@ -64,26 +64,34 @@ tr.stop th { font-weight: bold; }
 .notes li:target { outline: 2px solid var(--ink); }
 footer { margin-top: 1.2rem; padding-top: .3rem; border-top: 1px solid var(--line); font-size: .8rem;
   color: var(--quiet); }
-@page { margin: 12mm; }
+@page { margin: 10mm; }
 @media print {
-  body { max-width: none; padding: 0; font-size: 9pt; line-height: 1.25; }
-  h1 { font-size: 12pt; }
-  h2 { margin: 7pt 0 3pt; font-size: 10.5pt; break-after: avoid; }
-  h3, h4 { font-size: 9pt; break-after: avoid; }
-  .verdict { margin-bottom: 6pt; padding: 4pt 7pt; }
-  .verdict .head { font-size: 12pt; }
-  table { font-size: 8pt; }
-  th, td { padding: 1pt 4pt; }
+  body { max-width: none; padding: 0; font-size: 8.5pt; line-height: 1.2; }
+  h1 { margin-bottom: 4pt; font-size: 11.5pt; }
+  h2 { margin: 6pt 0 2pt; padding-bottom: 0; border-bottom-width: 1px; font-size: 10pt; break-after: avoid; }
+  h3, h4 { font-size: 8.5pt; break-after: avoid; }
+  p { margin: 1pt 0; }
+  ol, ul { margin: 1pt 0; padding-left: 14pt; }
+  li { margin: 1pt 0; }
+  dl { margin: 3pt 0; gap: 0 8pt; }
+  .verdict { margin-bottom: 4pt; padding: 3pt 6pt; border-width: 3pt; }
+  .verdict p { margin: 1pt 0; }
+  .verdict .head { font-size: 11.5pt; }
+  table { font-size: 7.5pt; }
+  th, td { padding: .6pt 4pt; }
   tr, li { break-inside: avoid; }
   thead { display: table-header-group; }
   .scroll { overflow: visible; }
+  .finding.ok .word { display: none; } /* their heading says it, and the sign */
   .findings { columns: 2; column-gap: 6mm; }
-  .finding { margin-bottom: 4pt; }
-  .finding.ok, .finding.not_known { font-size: 8pt; }
-  .finding.ok h3, .finding.not_known h3 { font-size: 8pt; }
-  .notes ol { columns: 2; column-gap: 6mm; font-size: 7pt; }
-  .notes li { margin: 1pt 0; }
-  footer { margin-top: 6pt; font-size: 7pt; }
+  .finding { margin-bottom: 2pt; padding-left: 4pt; font-size: 7.5pt; line-height: 1.15; }
+  .finding h3, .finding h4 { margin: 0; font-size: 7.5pt; }
+  .finding p { margin: 0; }
+  .finding.stop { font-size: 8.5pt; }
+  .finding.stop h3, .finding.stop h4 { font-size: 8.5pt; }
+  .notes ol { columns: 3; column-gap: 4mm; font-size: 6.3pt; line-height: 1.1; }
+  .notes li { margin: 0; }
+  footer { margin-top: 4pt; font-size: 6.5pt; }
 }
 )";
 

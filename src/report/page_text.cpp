@@ -12,7 +12,6 @@ namespace pages {
 namespace {
 
 constexpr std::size_t page_width = 100;
-constexpr std::size_t narrowest_column = 8;
 
 /// The first `width` characters of a text, in bytes.
 std::size_t bytes_of(std::string_view text, std::size_t width) {
@@ -43,6 +42,17 @@ std::vector<std::string> wrapped(const std::string& text, std::size_t width) {
   return lines;
 }
 
+std::size_t longest_word(const std::string& text) {
+  std::size_t longest = 0;
+  const std::string words = one_line(text);
+  for (std::size_t at = 0; at < words.size();) {
+    const std::size_t end = std::min(words.find(' ', at), words.size());
+    longest = std::max(longest, width_of(std::string_view(words).substr(at, end - at)));
+    at = end + 1;
+  }
+  return longest;
+}
+
 std::string with_notes(const Line& line) { return line.text + note_marks(line.notes); }
 
 std::string padded(const std::string& text, std::size_t width, Align align) {
@@ -59,14 +69,14 @@ std::string cell_text(const Cell& cell) {
 class TextWriter {
 public:
   void operator()(const Verdict& verdict) {
-    append("", status_word(verdict.status) + ": " + verdict.text);
+    append("", status_word(verdict.status) + verdict.text);
     for (const Line& line : verdict.lines) append("", with_notes(line));
   }
   void operator()(const Heading& heading) {
     const std::string title = one_line(heading.text);
     space();
-    if (heading.level > 1) return append("", title);
-    out_ += title + "\n";
+    append("", title);
+    if (heading.level == 1) append("", std::string(std::min(width_of(title), page_width), '-'));
   }
   void operator()(const Paragraph& paragraph) { append("", with_notes(paragraph.line)); }
   void operator()(const List& list) {
@@ -95,6 +105,7 @@ public:
     for (const std::size_t width : widths) rule += "  " + std::string(width, '-');
     out_ += rule + "\n";
     for (const auto& row : table.rows) append_row(table, row, widths);
+    after_table_ = true;
   }
   void operator()(const FindingBlock& finding) {
     append("  * ", with_notes(finding.title));
@@ -102,6 +113,10 @@ public:
     for (const Line& line : finding.lines) append("    ", with_notes(line));
   }
 
+  void title(const Page& page) {
+    space();
+    append("", page.title);
+  }
   void notes(const Page& page) {
     if (page.notes.empty()) return;
     (*this)(Heading{1, std::string(report_texts::phrase("page.sources"))});
@@ -123,6 +138,8 @@ public:
 private:
   /// Text wrapped to the page, its first line after `first`, the others after as many spaces.
   void append(const std::string& first, const std::string& text) {
+    if (after_table_) space();
+    after_table_ = false;
     const std::size_t indent = width_of(first);
     std::string start = first;
     for (const std::string& line : wrapped(text, page_width - indent)) {
@@ -131,21 +148,36 @@ private:
     }
   }
 
-  /// The width of each column: as its widest cell, the widest columns narrowed until the page holds them.
+  /// The width of each column: as its widest cell, the widest columns narrowed until the page holds them. A column is
+  /// not narrowed into its words, unless one is longer than half of the page.
   static std::vector<std::size_t> widths_of(const Table& table) {
-    std::vector<std::size_t> widths;
-    for (const Column& column : table.columns) widths.push_back(width_of(column.title));
+    std::vector<std::size_t> widths(table.columns.size());
+    std::vector<std::size_t> narrowest(table.columns.size());
+    const auto fit = [&](std::size_t i, const std::string& text) {
+      widths[i] = std::max(widths[i], width_of(text));
+      narrowest[i] = std::max(narrowest[i], std::min(longest_word(text), page_width / 2));
+    };
+    for (std::size_t i = 0; i < table.columns.size(); ++i) fit(i, table.columns[i].title);
     for (const auto& row : table.rows) {
-      for (std::size_t i = 0; i < row.size(); ++i) widths[i] = std::max(widths[i], width_of(cell_text(row[i])));
+      for (std::size_t i = 0; i < row.size(); ++i) fit(i, cell_text(row[i]));
     }
     std::size_t all = 0;
     for (const std::size_t width : widths) all += 2 + width;
     for (; all > page_width; --all) {
-      const auto widest = std::max_element(widths.begin(), widths.end());
-      if (*widest <= narrowest_column) break;
-      --*widest;
+      const std::size_t widest = widest_above(widths, narrowest);
+      if (widest == widths.size()) break;
+      --widths[widest];
     }
     return widths;
+  }
+
+  /// The widest column that is wider than its longest word; the number of columns where none is.
+  static std::size_t widest_above(const std::vector<std::size_t>& widths, const std::vector<std::size_t>& narrowest) {
+    std::size_t widest = widths.size();
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+      if (widths[i] > narrowest[i] && (widest == widths.size() || widths[i] > widths[widest])) widest = i;
+    }
+    return widest;
   }
 
   void append_row(const Table& table, const std::vector<Cell>& row, const std::vector<std::size_t>& widths) {
@@ -165,15 +197,20 @@ private:
   }
 
   std::string out_;
+  bool after_table_ = false;
 };
 
 } // namespace
 
 std::string text_of(const Page& page) {
   TextWriter writer;
+  // The title stands first, but after the verdict where the page has one: that is what a reader looks for.
   const bool verdict_first = !page.blocks.empty() && std::holds_alternative<Verdict>(page.blocks.front());
-  if (!page.title.empty() && !verdict_first) writer(Paragraph{page.title});
-  for (const Block& block : page.blocks) std::visit(writer, block);
+  if (!verdict_first) writer(Paragraph{page.title});
+  for (const Block& block : page.blocks) {
+    std::visit(writer, block);
+    if (verdict_first && &block == &page.blocks.front()) writer.title(page);
+  }
   writer.notes(page);
   writer.footer(page);
   return writer.take();

@@ -241,8 +241,9 @@ TEST_CASE("documents that are no case") {
     REQUIRE(!reading.problems.empty());
     return reading.problems.front();
   };
-  CHECK(problem("").value == "no JSON at line 1, column 1");
-  CHECK(problem("{\n  \"schema\": }").value == "no JSON at line 2, column 14");
+  CHECK(problem("").value == "an empty document");
+  CHECK(problem("\xEF\xBB\xBF \n").value == "an empty document");
+  CHECK(problem("{\n  \"schema\": }").value == "a value is missing before this } at line 2, column 13");
   CHECK(problem("[]").value == "a list");
   CHECK(problem("{}").path == "schema");
   CHECK(problem("{\"schema\": \"fieldshaft-case/2\"}").value == "\"fieldshaft-case/2\"");
@@ -250,6 +251,40 @@ TEST_CASE("documents that are no case") {
         std::string::npos);
   CHECK(problem(std::string(100, '[') + std::string(100, ']')).value == "more than 32 levels of objects and lists");
   CHECK(problem(std::string((4U << 20U) + 1, ' ')).expected == "a case document of at most 4 MiB");
+}
+
+TEST_CASE("the slips of somebody who writes JSON by hand are named in plain words, with their place") {
+  const auto value = [](std::string_view text) {
+    const CaseReading reading = try_read_case(text);
+    REQUIRE(reading.problems.size() == 1);
+    CHECK(reading.problems.front().path.empty());
+    CHECK(reading.problems.front().expected == "a case document in JSON");
+    return reading.problems.front().value;
+  };
+  CHECK(value("{\"a\": 1,\n}") == "a comma before the closing } at line 2, column 1");
+  CHECK(value("{\"a\": [1, 2,]}") == "a comma before the closing ] at line 1, column 13");
+  CHECK(value("{\"a\": 1\n \"b\": 2}") == "a comma or a : is missing before this \" at line 2, column 2");
+  CHECK(value("{\"a\": {} {\"b\": 2}}") == "a comma or a : is missing before this { at line 1, column 10");
+  CHECK(value("{\"a\": 1,, \"b\": 2}") == "two commas at line 1, column 9");
+  CHECK(value("{\"a\" = 1}") == "a = where JSON wants : at line 1, column 6");
+  CHECK(value("{'a': 1}") == "a ' where JSON wants \" at line 1, column 2");
+  CHECK(value("{\"a\": 540 r/min}") ==
+        "a word or number that stands wrong here, or is not in quotes at line 1, column 11");
+  CHECK(value("{\"a\": NaN}") == "a word or number that stands wrong here, or is not in quotes at line 1, column 7");
+  CHECK(value("{\"a\": 1 // remark\n}") ==
+        "a remark, which JSON does not have (the entry \"note\" holds remarks) at line 1, column 9");
+  CHECK(value("{\"a\": \"x\ny\"}") == "a line break within a text (is the closing \" missing?) at line 1, column 9");
+  CHECK(value("{\"a\": \"C:\\d\"}") == "a \\ in a text (write \\\\ for one \\) at line 1, column 11");
+  CHECK(value("{\"a\": 1}}") == "a closing } too many, or of the wrong kind at line 1, column 9");
+  CHECK(value("{\"a\": 1") == "the document ends too early: a closing }, ] or \" is missing");
+  CHECK(value("{\"a\": \"\xFF\"}") ==
+        "a character that is no UTF-8, or that stands outside quotes at line 1, column 8");
+  for (const char* toml : {"# remark\n[tractor]\nname = \"x\"", "schema = \"fieldshaft-case/1\"", "[tractor.pto]\n"}) {
+    CHECK(value(toml) == "no JSON, but what looks like TOML; a TOML document is read by its file name's .toml");
+  }
+  CHECK(value("<html>") == "no JSON, but what looks like a web page or XML");
+  CHECK(value("PK\x03\x04") == "no text: a packed or binary file");
+  CHECK(value("\xFF\xFE{") == "text in UTF-16; save it as UTF-8");
 }
 
 TEST_CASE("10,000 mutated documents: each reads or is refused with problems, and none crashes") {

@@ -107,13 +107,20 @@ struct Fact {
   std::variant<Amount, std::string, PhraseId, PoseIn> value;
 };
 
+/// Where schools or editions differ: beyond the first of them a caution, beyond all of them a stop.
+struct TwoLimits {
+  Amount caution;
+  Amount stop;
+};
+
 /// The result of one check.
 struct Finding {
   Check check = Check::pto_speed;
   Status status = Status::not_known;
   std::optional<Amount> value;
-  std::optional<Amount> limit;
+  std::optional<Amount> limit; ///< the one that the status and the margin go by
   LimitSense sense = LimitSense::none;
+  std::optional<TwoLimits> limits; ///< both, where there are two
   /// Room between value and limit as a share of the limit: positive on the good side, negative beyond.
   std::optional<double> margin;
   std::vector<Source> basis;
