@@ -3,4 +3,5 @@
 
 #include <fieldshaft/advise/change.hpp>
 #include <fieldshaft/advise/changeover.hpp>
+#include <fieldshaft/advise/farm.hpp>
 #include <fieldshaft/advise/remedies.hpp>

@@ -91,31 +91,17 @@ const FarmDriveline* driveline_at(const Farm& farm, std::size_t place) {
   return place == PairSetUp::none ? nullptr : &farm.drivelines.at(place);
 }
 
-PairStudy best_of(const Farm& farm, std::size_t tractor, std::size_t implement, const std::vector<PairSetUp>& set_ups) {
-  struct Candidate {
-    VerdictCode bound; // no assessment of the set-up is better than its screening
-    const PairSetUp* set_up;
-  };
-  std::vector<Candidate> candidates;
+std::vector<ScreenedSetUp> screened_set_ups(const Farm& farm, std::size_t tractor, std::size_t implement) {
+  std::vector<ScreenedSetUp> list;
   const FarmImplement& machine = farm.implements[implement];
-  for (const PairSetUp& set_up : set_ups) {
+  for (const PairSetUp& set_up : pair_set_ups(farm, tractor, implement)) {
     const TractorSide front = tractor_side(farm.tractors[tractor], set_up, machine.hitch);
     const ImplementSide rear = implement_side(machine, driveline_at(farm, set_up.driveline));
-    candidates.push_back({screened(front, rear), &set_up});
+    list.push_back({screened(front, rear), set_up});
   }
-  std::stable_sort(candidates.begin(), candidates.end(),
-                   [](const Candidate& a, const Candidate& b) { return a.bound < b.bound; });
-  PairStudy best;
-  std::optional<VerdictCode> best_code;
-  for (const Candidate& candidate : candidates) {
-    if (best_code && !(candidate.bound < *best_code)) break;
-    Assessment assessment = assess(case_of(farm, tractor, implement, *candidate.set_up));
-    const VerdictCode code = verdict_code(assessment);
-    if (best_code && !(code < *best_code)) continue;
-    best_code = code;
-    best = {*candidate.set_up, std::move(assessment)};
-  }
-  return best;
+  std::stable_sort(list.begin(), list.end(),
+                   [](const ScreenedSetUp& a, const ScreenedSetUp& b) { return a.bound < b.bound; });
+  return list;
 }
 
 } // namespace advising
@@ -149,7 +135,17 @@ Case case_of(const Farm& farm, std::size_t tractor, std::size_t implement, const
 }
 
 PairStudy study_pair(const Farm& farm, std::size_t tractor, std::size_t implement) {
-  return advising::best_of(farm, tractor, implement, pair_set_ups(farm, tractor, implement));
+  PairStudy best;
+  std::optional<VerdictCode> best_code;
+  for (const advising::ScreenedSetUp& candidate : advising::screened_set_ups(farm, tractor, implement)) {
+    if (best_code && !(candidate.bound < *best_code)) break;
+    Assessment assessment = assess(case_of(farm, tractor, implement, candidate.set_up));
+    const VerdictCode code = verdict_code(assessment);
+    if (best_code && !(code < *best_code)) continue;
+    best_code = code;
+    best = {candidate.set_up, std::move(assessment)};
+  }
+  return best;
 }
 
 } // namespace v0

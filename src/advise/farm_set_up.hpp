@@ -33,8 +33,14 @@ private:
 
 const FarmDriveline* driveline_at(const Farm& farm, std::size_t place);
 
-/// The best of some set-ups of a pair by whole assessments; there must be at least one.
-PairStudy best_of(const Farm& farm, std::size_t tractor, std::size_t implement, const std::vector<PairSetUp>& set_ups);
+/// A set-up of a pair with its screened verdict; no whole assessment of it is better.
+struct ScreenedSetUp {
+  VerdictCode bound;
+  PairSetUp set_up;
+};
+
+/// The set-ups of a pair, the most promising first.
+std::vector<ScreenedSetUp> screened_set_ups(const Farm& farm, std::size_t tractor, std::size_t implement);
 
 } // namespace advising
 } // namespace v0

@@ -1,0 +1,54 @@
+#pragma once
+// Verdicts of a farm with any of its options, each pair assessed once for each set of options that touches it.
+
+#include <fieldshaft/advise/farm.hpp>
+
+#include <memory>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace advising {
+
+/// What is kept of a pair.
+struct PairRecord {
+  VerdictCode code;
+  PairDetail detail;
+  std::vector<std::size_t> gears; ///< in which the pair works
+};
+
+/// A farm after some options with the verdicts of all its pairs.
+struct JudgedFarm {
+  Farm farm;
+  VerdictMatrix matrix;
+};
+
+class FarmJudge {
+public:
+  FarmJudge(const Farm& farm, StudyDepth depth, Executor executor);
+
+  const Farm& base() const noexcept { return farm_; }
+  StudyDepth depth() const noexcept { return depth_; }
+  JudgedFarm with(const std::vector<std::size_t>& options);
+  /// What is known of a pair of a farm that `with` gave for the same options.
+  PairRecord record(const JudgedFarm& judged, const std::vector<std::size_t>& options, PairPlace pair);
+
+private:
+  std::string key_of(const Farm& farm, const std::vector<std::size_t>& options, PairPlace pair) const;
+  bool touches(const FarmOption& option, const std::string& tractor, const std::string& implement) const;
+  void assess_pairs(const JudgedFarm& judged, const std::vector<std::size_t>& options);
+
+  const Farm& farm_;
+  StudyDepth depth_;
+  Executor executor_;
+  std::unordered_map<std::string, PairRecord> known_; ///< of certified studies
+};
+
+/// The gears in which a pair works, by screening.
+std::vector<std::size_t> screened_gears(const Farm& farm, PairPlace pair);
+
+} // namespace advising
+} // namespace v0
+} // namespace fieldshaft
