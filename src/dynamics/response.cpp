@@ -2,8 +2,12 @@
 
 #include "dynamics/matrices.hpp"
 
+#include <fieldshaft/dynamics/interference.hpp>
+#include <fieldshaft/joint/kinematics.hpp>
+
 #include <Eigen/LU>
 
+#include <cmath>
 #include <complex>
 #include <limits>
 #include <string>
@@ -136,6 +140,21 @@ TorsionalDamping shaft_damping(TorsionalStiffness stiffness, double loss_factor,
   check::between(loss_factor, 0.0, 1.0, {function, "loss_factor", ""});
   check::positive(frequency.value(), {function, "frequency", "Hz"});
   return newton_metre_seconds_per_radian(loss_factor * stiffness.value() / (2.0 * pi * frequency.value()));
+}
+
+Validated<Torque> joint_torque_swing(TorsionalStiffness stiffness, MomentOfInertia inertia, Angle angle,
+                                     AngularSpeed speed) {
+  constexpr const char* function = "joint_torque_swing";
+  check::positive(stiffness.value(), {function, "stiffness", "N·m/rad"});
+  check::positive(inertia.value(), {function, "inertia", "kg·m²"});
+  check::joint_angle(angle, function, "angle");
+  check::positive(speed.value(), {function, "speed", "rad/s"});
+  const double square = math::power<2>(joint_pulses_per_turn * speed.value());
+  const double natural = stiffness.value() / inertia.value();
+  const double torque = stiffness.value() * joint_pulse(angle).value() * square / std::abs(square - natural);
+  const bool near = std::abs(std::sqrt(square / natural) - 1.0) < least_separation.value;
+  return {newton_metres(torque),
+          near ? "pulses within a tenth of the natural frequency, where damping decides" : nullptr};
 }
 
 } // namespace v0

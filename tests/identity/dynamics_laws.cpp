@@ -210,6 +210,21 @@ TEST_CASE("the pulses of a joint add up to its lead") {
   }
 }
 
+TEST_CASE("the torque swing of a joint is the forced response of an inertia behind a steady drive") {
+  RandomInputs random;
+  for (int round = 0; round < 200; ++round) {
+    const TorsionalStiffness k = newton_metres_per_radian(random.across(1e3, 1e5));
+    const MomentOfInertia behind = kilogram_square_metres(random.across(0.1, 30));
+    const Angle angle = degrees(random.between(1, 40));
+    const AngularSpeed speed = rpm(random.between(300, 1100));
+    const Validated<Torque> swing = joint_torque_swing(k, behind, angle, speed);
+    if (!swing.valid()) continue;
+    const TorsionalTrain train = plain_train({1e9 * behind, behind}, {k});
+    const TorsionalExcitation joint{hertz(2.0 * speed.value() / (2.0 * pi)), {}, {{0, {joint_pulse(angle), {}}}}};
+    CHECK_CLOSE(forced_response(train, joint).value.torques[0].amplitude.value(), swing.value.value(), 1e-6);
+  }
+}
+
 TEST_CASE("at its critical speed an order pulses at the natural frequency") {
   RandomInputs random;
   for (int round = 0; round < 200; ++round) {

@@ -121,6 +121,12 @@ void expect_equivalent_length(const Row& row) {
   row.expect("value", equivalent_shaft_length(steps, section));
 }
 
+void expect_torque_swing(const Row& row) {
+  row.expect("value", joint_torque_swing(row.get<TorsionalStiffness>("stiffness"), row.get<MomentOfInertia>("inertia"),
+                                         row.get<Angle>("angle"), row.get<AngularSpeed>("speed"))
+                          .value);
+}
+
 } // namespace
 
 TEST_CASE("reference rows of dynamics") {
@@ -152,6 +158,7 @@ TEST_CASE("reference rows of dynamics") {
                               joint_pulse(row.get<Angle>("angle"), static_cast<int>(row.get<double>("pulse"))));
                  }},
                 {"forced_response", expect_response},
+                {"joint_torque_swing", expect_torque_swing},
                 {"shaft_damping",
                  [](const Row& row) {
                    row.expect("value", shaft_damping(row.get<TorsionalStiffness>("stiffness"),

@@ -404,3 +404,21 @@ TEST_CASE("the forced response refuses what cannot be, by name") {
   CHECK(refused([] { shaft_damping(stiffness(1), 0.0, hertz(10)); }) == "shaft_damping: loss_factor");
   CHECK(refused([] { shaft_damping(stiffness(1), 0.02, hertz(0)); }) == "shaft_damping: frequency");
 }
+
+TEST_CASE("an uneven joint twists a soft driveline by its lead, and damping decides near the natural frequency") {
+  const auto swing = [](double inertia_behind, double angle, double speed) {
+    return joint_torque_swing(stiffness(9000), inertia(inertia_behind), degrees(angle), rpm(speed));
+  };
+  CHECK_CLOSE(swing(10, 14, 540).value.value(), 145.954, 1e-5);
+  CHECK_CLOSE(swing(1e9, 14, 540).value.value(), 9000.0 * joint_pulse(degrees(14)).value(), 1e-9);
+  CHECK(swing(10, 0, 540).value == newton_metres(0));
+  const double natural_rpm = 0.5 * std::sqrt(900.0) * 30.0 / pi; // two pulses in a turn
+  CHECK(!swing(10, 14, 1.05 * natural_rpm).valid());
+  CHECK(!swing(10, 14, 0.95 * natural_rpm).valid());
+  CHECK(swing(10, 14, 1.15 * natural_rpm).valid());
+  CHECK(refused([] { joint_torque_swing(stiffness(0), inertia(1), degrees(1), rpm(1)); }) ==
+        "joint_torque_swing: stiffness");
+  CHECK(refused([&] { swing(0, 1, 1); }) == "joint_torque_swing: inertia");
+  CHECK(refused([&] { swing(1, 90, 1); }) == "joint_torque_swing: angle");
+  CHECK(refused([&] { swing(1, 1, 0); }) == "joint_torque_swing: speed");
+}

@@ -63,5 +63,19 @@ Validated<ForcedResponse> forced_response(const TorsionalTrain& train, const Tor
 /// Example: 5000 N·m/rad, 0.02, 10 Hz: 1.592 N·m·s/rad.
 TorsionalDamping shaft_damping(TorsionalStiffness stiffness, double loss_factor, Frequency frequency);
 
+/// Torque swing that an uneven joint puts into a driveline between a steady drive and an inertia [N·m].
+///
+/// T = k e w²/|w² - k/I|, w = 2 W, e = tan²(b/2), the joint's first pulse
+///   stiffness  k  of the driveline [N·m/rad], above 0
+///   inertia    I  behind it, at its speed (see referred_inertia) [kg·m²], above 0
+///   angle      b  of the joint, or the pair's equivalent angle [rad], from 0, below 90°
+///   speed      W  of the drive [rad/s], above 0
+/// Undamped; the drive keeps its speed and the joint's higher pulses are left out. A heavy rotor hardly follows: the
+/// driveline then twists by the whole lead, T = k e. Outside: w within a tenth of the natural frequency sqrt(k/I),
+/// where damping decides. Source: forced_response with one inertia held at its speed. Example: 9000 N·m/rad, 10 kg·m²,
+/// 14°, 540 r/min: 146.0 N·m.
+Validated<Torque> joint_torque_swing(TorsionalStiffness stiffness, MomentOfInertia inertia, Angle angle,
+                                     AngularSpeed speed);
+
 } // namespace v0
 } // namespace fieldshaft
