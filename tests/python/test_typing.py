@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import subprocess
 import sys
 from pathlib import Path
@@ -51,3 +52,16 @@ def test_wrong_use_is_found(tmp_path: Path) -> None:
 
 def test_stubs_describe_the_modules() -> None:
     _run("mypy.stubtest", "fieldshaft", "--allowlist", str(HERE / "stubtest_allowed.txt"), "--ignore-unused-allowlist", cwd=PACKAGE.parent)
+
+
+def test_pyright(tmp_path: Path) -> None:
+    """The same sample as editors check it. Strict would judge pint, whose own types are partly unknown to pyright."""
+    sample = tmp_path / "typed_use.py"
+    sample.write_text((HERE / "typed_use.py").read_text(encoding="utf-8"), encoding="utf-8")
+    settings = {"typeCheckingMode": "standard", "pythonVersion": "3.11", "extraPaths": [str(PACKAGE.parent)]}
+    (tmp_path / "pyrightconfig.json").write_text(json.dumps(settings), encoding="utf-8")
+    _run("basedpyright", "--pythonpath", sys.executable, "-p", str(tmp_path), cwd=tmp_path)
+    sample.write_text("from fieldshaft import si\nx: str = si.shaft_torque(1.0, 2.0)\nsi.shaft_torque(1.0)\n", encoding="utf-8")
+    command = [sys.executable, "-m", "basedpyright", "--pythonpath", sys.executable, "-p", str(tmp_path)]
+    done = subprocess.run(command, cwd=tmp_path, capture_output=True, text=True, check=False)
+    assert "typed_use.py:2" in done.stdout and "typed_use.py:3" in done.stdout

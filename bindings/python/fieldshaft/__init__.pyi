@@ -4,6 +4,7 @@ from typing import Any
 
 from numpy.typing import ArrayLike
 from pint import Quantity
+from pint.facets.plain import PlainQuantity
 
 from fieldshaft import si as si
 from fieldshaft._cases import (
@@ -732,8 +733,9 @@ __all__ = [
 __version__: str
 constants: Constants
 
-_QuantityLike = Quantity[Any] | str | Sequence[Quantity[Any] | str]
-_Number = Quantity[Any] | str | ArrayLike
+_Amount = Quantity[Any] | PlainQuantity[Any] | str
+_QuantityLike = _Amount | Sequence[_Amount]
+_Number = _Amount | ArrayLike
 
 class YearOfUse(QuantityRecord):
     price: Money

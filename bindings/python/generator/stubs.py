@@ -138,7 +138,7 @@ def quantity_stub(library: Library) -> str:
     parts = [
         HEAD,
         "from collections.abc import Iterable, Sequence\nfrom typing import Any\n\n",
-        "from numpy.typing import ArrayLike\nfrom pint import Quantity\n\n",
+        "from numpy.typing import ArrayLike\nfrom pint import Quantity\nfrom pint.facets.plain import PlainQuantity\n\n",
         "from fieldshaft import si as si\nfrom fieldshaft._cases import (\n",
         *(f"    {name} as {name},\n" for name in CASE_NAMES),
         ")\nfrom fieldshaft._constants import Constants\nfrom fieldshaft._errors import InputError as InputError\n",
@@ -152,8 +152,9 @@ def quantity_stub(library: Library) -> str:
             library, ["InputError", "Sourced", "Validated", "Cycles", "constants", "si", *layers.CYCLES, *CASE_NAMES]
         ),
         "\n__version__: str\nconstants: Constants\n\n",
-        "_QuantityLike = Quantity[Any] | str | Sequence[Quantity[Any] | str]\n",
-        "_Number = Quantity[Any] | str | ArrayLike\n",
+        # What a registry makes is a PlainQuantity to some type checkers and a Quantity to others.
+        "_Amount = Quantity[Any] | PlainQuantity[Any] | str\n_QuantityLike = _Amount | Sequence[_Amount]\n",
+        "_Number = _Amount | ArrayLike\n",
     ]
     parts += ["\n" + stubs.struct(s) for s in library.structs.values() if s.name not in stubs.shared]
     parts.append("\n")
