@@ -1,16 +1,50 @@
 #include "case/reader.hpp"
 
 #include <cmath>
+#include <cstdio>
 
 namespace fieldshaft {
 inline namespace v0 {
 namespace case_document {
 namespace {
 
-std::string amount_text(double si, Kind kind) {
+/// A unit as somebody wrote it.
+struct WrittenUnit {
+  std::string text;
+  double factor = 1.0;
+};
+
+/// The unit of a text such as "14 in" or "600 mm ± 10 mm", so that an answer speaks in it.
+std::optional<WrittenUnit> unit_of(std::string_view text, Kind kind) {
+  const std::size_t tolerance = std::min(text.find("±"), text.find("+/-"));
+  std::string_view rest = detail::trimmed(text.substr(0, tolerance));
+  if (!detail::take_number(rest)) return std::nullopt;
+  const UnitSpelling* unit = detail::find_unit(detail::normal_unit(rest), kind);
+  if (unit == nullptr) return std::nullopt;
+  return WrittenUnit{std::string(detail::trimmed(rest)), unit->factor};
+}
+
+std::string amount_text(double si, Kind kind, const std::optional<WrittenUnit>& written) {
   if (kind == Kind::number) return check::text_of(si, "");
+  char number[32];
+  if (written) {
+    std::snprintf(number, sizeof number, "%.6g ", si / written->factor);
+    return number + written->text;
+  }
   const PrintUnit unit = print_unit(kind, UnitStyle::metric, si);
   return check::text_of(si / unit.factor, unit.symbol);
+}
+
+std::string text_of_bounds(Bounds bounds, Kind kind, const std::optional<WrittenUnit>& written) {
+  std::string text;
+  if (std::isfinite(bounds.low)) {
+    text += (bounds.low_open ? "above " : "at least ") + amount_text(bounds.low, kind, written);
+  }
+  if (std::isfinite(bounds.high)) {
+    text += text.empty() ? "" : " and ";
+    text += (bounds.high_open ? "below " : "at most ") + amount_text(bounds.high, kind, written);
+  }
+  return text;
 }
 
 } // namespace
@@ -21,15 +55,7 @@ bool inside(double value, Bounds bounds) noexcept {
   return low && high;
 }
 
-std::string bounds_text(Bounds bounds, Kind kind) {
-  std::string text;
-  if (std::isfinite(bounds.low)) text += (bounds.low_open ? "above " : "at least ") + amount_text(bounds.low, kind);
-  if (std::isfinite(bounds.high)) {
-    text += text.empty() ? "" : " and ";
-    text += (bounds.high_open ? "below " : "at most ") + amount_text(bounds.high, kind);
-  }
-  return text;
-}
+std::string bounds_text(Bounds bounds, Kind kind) { return text_of_bounds(bounds, kind, std::nullopt); }
 
 const Json* Reader::find(const char* key) {
   known_.emplace_back(key);
@@ -75,7 +101,8 @@ std::optional<MeasuredAmount> Reader::amount_at(const char* key, Kind kind, Boun
 std::optional<MeasuredAmount> Reader::amount_of(const Json& value, const std::string& key, Kind kind, Bounds bounds,
                                                 bool measured) {
   std::string wanted = std::string(kind_name(kind)) + " such as " + detail::example_of(kind);
-  const std::string range = bounds_text(bounds, kind);
+  const auto written = value.is_string() ? unit_of(value.get_ref<const std::string&>(), kind) : std::nullopt;
+  const std::string range = text_of_bounds(bounds, kind, written);
   if (!range.empty()) wanted += ", " + range;
 
   std::optional<MeasuredAmount> amount;

@@ -1,7 +1,9 @@
 #include "report/render.hpp"
 
 #include "report/catalogue.hpp"
+#include "report/say.hpp"
 
+#include <fieldshaft/units/radian.hpp>
 #include <fieldshaft/units/text.hpp>
 
 #include <algorithm>
@@ -12,39 +14,7 @@ namespace rendering {
 namespace {
 
 using report_texts::phrase;
-
-std::string filled(std::string_view name, const Finding& finding, UnitStyle style) {
-  if (name == "value" && finding.value) return to_string(*finding.value, style);
-  if (name == "limit" && finding.limit) return to_string(*finding.limit, style);
-  for (const Fact& fact : finding.facts) {
-    if (name != fact.name) continue;
-    return fact_text(fact, style);
-  }
-  return "{" + std::string(name) + "}"; // left visible; a test looks for it
-}
-
-std::string count_of(std::size_t n, const char* one, const char* many) {
-  return std::to_string(n) + " " + (n == 1 ? one : many);
-}
-
-/// A value that has crossed a limit must not be rounded onto it: "35.0° (limit 35.0°)" would explain nothing.
-std::string distinct(Amount amount, Amount other, UnitStyle style) {
-  std::string text = to_string(amount, style);
-  if (amount.si == other.si || text != to_string(other, style)) return text;
-  const PrintUnit unit = print_unit(amount.kind, style, amount.si);
-  const std::string number = format_number(amount.si / unit.factor, unit.decimals + 3);
-  return *unit.symbol == '\0' ? number : number + " " + unit.symbol;
-}
-
-const char* limit_word(LimitSense sense) {
-  switch (sense) {
-  case LimitSense::at_least: return "at least ";
-  case LimitSense::at_most: return "at most ";
-  case LimitSense::equal:
-  case LimitSense::none: return "";
-  }
-  return "";
-}
+using report_texts::say;
 
 std::string state_text(MachineState state) {
   switch (state) {
@@ -56,22 +26,29 @@ std::string state_text(MachineState state) {
   return "";
 }
 
-std::string margin_text(double margin) {
-  const std::string percent = format_number(100.0 * std::abs(margin), std::abs(margin) < 0.1 ? 1 : 0) + " %";
-  return percent + (margin >= 0.0 ? " in hand" : " beyond");
+/// "turned 30.0° to the left" for one angle of a pose; nothing where it prints as zero.
+std::string angle_text(Angle angle, const char* negative, const char* positive, UnitStyle style) {
+  const std::string size = to_string(amount_of(math::abs(angle)), style);
+  if (size == to_string(amount_of(Angle{}), style)) return "";
+  return say(angle < Angle{} ? negative : positive, {{"angle", size}});
+}
+
+std::string lift_text(Length lift, UnitStyle style) {
+  const std::string size = to_string(amount_of(math::abs(lift)), style);
+  return say(lift < Length{} ? "pose.lift_below" : "pose.lift_above", {{"lift", size}});
 }
 
 } // namespace
 
 std::string pose_text(const PoseIn& at, UnitStyle style) {
+  std::vector<std::string> parts = {angle_text(at.pose.yaw, "pose.left", "pose.right", style),
+                                    angle_text(at.pose.pitch, "pose.crest", "pose.hollow", style),
+                                    angle_text(at.pose.roll, "pose.right_up", "pose.left_up", style)};
+  const bool level = std::all_of(parts.begin(), parts.end(), [](const std::string& part) { return part.empty(); });
+  if (level) parts.push_back(say("pose.straight"));
+  if (at.pose.lift) parts.push_back(lift_text(*at.pose.lift, style));
   std::string text = state_text(at.state);
-  const auto add = [&](const char* name, auto quantity) {
-    text += (text.empty() ? "" : ", ") + std::string(name) + " " + to_string(amount_of(quantity), style);
-  };
-  if (at.pose.lift) add("lift", *at.pose.lift);
-  add("yaw", at.pose.yaw);
-  add("pitch", at.pose.pitch);
-  add("roll", at.pose.roll);
+  for (const std::string& part : parts) text += (text.empty() || part.empty() ? "" : ", ") + part;
   return text;
 }
 
@@ -83,68 +60,19 @@ std::string fact_text(const Fact& fact, UnitStyle style) {
 }
 
 std::string sentence(std::string_view id, const Finding& finding, UnitStyle style) {
-  const std::string_view text = phrase(id);
-  if (text.empty()) return "[" + std::string(id) + "]";
-  std::string result;
-  for (std::size_t at = 0; at < text.size();) {
-    const std::size_t open = text.find('{', at);
-    const std::size_t close = open == std::string_view::npos ? open : text.find('}', open);
-    if (close == std::string_view::npos) {
-      result += text.substr(at);
-      break;
+  return say(id, [&](std::string_view name) -> std::optional<std::string> {
+    if (name == "value" && finding.value) return to_string(*finding.value, style);
+    if (name == "limit" && finding.limit) return to_string(*finding.limit, style);
+    for (const Fact& fact : finding.facts) {
+      if (name == fact.name) return fact_text(fact, style);
     }
-    result += text.substr(at, open - at);
-    result += filled(text.substr(open + 1, close - open - 1), finding, style);
-    at = close + 1;
-  }
-  return result;
-}
-
-std::string numbers(const Finding& finding, UnitStyle style) {
-  if (!finding.value) return "";
-  if (!finding.limit) return to_string(*finding.value, style);
-  std::string text = distinct(*finding.value, *finding.limit, style) + " (limit: " + limit_word(finding.sense) +
-                     distinct(*finding.limit, *finding.value, style);
-  if (finding.margin) text += ", " + margin_text(*finding.margin);
-  return text + ")";
+    return std::nullopt;
+  });
 }
 
 std::string condition(const Finding& finding, UnitStyle style) {
   if (finding.state == MachineState::any) return "";
   return finding.pose ? pose_text({finding.state, *finding.pose}, style) : state_text(finding.state);
-}
-
-std::string basis(const Finding& finding) {
-  std::string text;
-  for (const Source& source : finding.basis) {
-    text += text.empty() ? "" : "; ";
-    text += std::string(source.text) + " [" + standing_name(source.standing) + "]";
-  }
-  return text;
-}
-
-std::string headline(const Assessment& assessment) {
-  const std::size_t checks = assessment.findings.size();
-  const std::string in_checks = " in " + count_of(checks, "check", "checks");
-  // A pass that rests on remembered limits says so in its first line.
-  const std::string rest = std::string(" ") + std::string(phrase("report.not_all")) +
-                           (assessment.rests_on_memory() ? " " + std::string(phrase("report.memory")) : std::string());
-  switch (assessment.verdict()) {
-  case Status::stop:
-    return "STOP: " + count_of(assessment.count(Status::stop), "objection", "objections") + in_checks +
-           (assessment.count(Status::not_known) > 0
-                ? ", " + std::to_string(assessment.count(Status::not_known)) + " not known"
-                : std::string()) +
-           ". Do not run this combination as it is.";
-  case Status::not_known:
-    return "NOT KNOWN: " + count_of(assessment.count(Status::not_known), "check", "checks") + " of " +
-           std::to_string(checks) + " cannot be decided with what the case states.";
-  case Status::caution:
-    return "CAUTION: no objection" + in_checks + ", " +
-           count_of(assessment.count(Status::caution), "caution", "cautions") + "." + rest;
-  case Status::ok: return "NO OBJECTION" + in_checks + "." + rest;
-  }
-  return "";
 }
 
 std::vector<const Finding*> with_status(const Assessment& assessment, Status status) {

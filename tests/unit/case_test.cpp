@@ -253,6 +253,20 @@ TEST_CASE("documents that are no case") {
   CHECK(problem(std::string((4U << 20U) + 1, ' ')).expected == "a case document of at most 4 MiB");
 }
 
+TEST_CASE("the allowed range is told in the unit that was written") {
+  const auto expected = [](const char* power) {
+    Json document = good_document();
+    document["tractor"]["power"] = power;
+    const CaseReading reading = try_read_case(document.dump());
+    REQUIRE(reading.problems.size() == 1);
+    return reading.problems.front().expected;
+  };
+  CHECK(expected("0 hp") == "a power such as \"60 kW\" or \"80 hp\", at least 0.00134102 hp and at most 134102 hp");
+  CHECK(expected("0 kW") == "a power such as \"60 kW\" or \"80 hp\", at least 0.001 kW and at most 100000 kW");
+  CHECK(expected("-1 metric hp").find("at most 135962 metric hp") != std::string::npos);
+  CHECK(expected("12 mm").find("at most 100000 kW") != std::string::npos); // no unit of power to speak in
+}
+
 TEST_CASE("the slips of somebody who writes JSON by hand are named in plain words, with their place") {
   const auto value = [](std::string_view text) {
     const CaseReading reading = try_read_case(text);

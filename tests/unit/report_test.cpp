@@ -4,6 +4,7 @@
 
 #include "../../src/report/catalogue.hpp"
 #include "../../src/report/page.hpp"
+#include "../../src/report/render.hpp"
 
 #include "markup.hpp"
 
@@ -236,6 +237,26 @@ TEST_CASE("where schools differ both limits are named") {
   finding.limits.reset();
   finding.limit = amount_of(millimetres(120.3));
   CHECK(rendering::figures_text(finding, UnitStyle::metric) == "120.000 mm (limit: at least 120.300 mm)");
+}
+
+TEST_CASE("a pose is told in words that somebody beside the machine uses") {
+  const auto text = [](double yaw, double pitch, double roll, std::optional<Length> lift = std::nullopt) {
+    Finding finding;
+    finding.state = MachineState::turning;
+    finding.pose = PoseAt{degrees(yaw), degrees(pitch), degrees(roll), lift};
+    return rendering::condition(finding, UnitStyle::metric);
+  };
+  CHECK(text(-30.0, 6.0, -4.0) ==
+        "while turning, turned 30.0° to the left, in a hollow of 6.0°, implement's right side up by 4.0°");
+  CHECK(text(30.0, -6.0, 4.0) ==
+        "while turning, turned 30.0° to the right, over a crest of 6.0°, implement's left side up by 4.0°");
+  CHECK(text(0.0, 0.04, 0.0) == "while turning, straight and level");
+  CHECK(text(0.0, 0.0, 0.0, millimetres(-250.0)) ==
+        "while turning, straight and level, hitch points 250 mm below the front pivots of the lower links");
+  CHECK(text(5.0, 0.0, 0.0, millimetres(100.0)) ==
+        "while turning, turned 5.0° to the right, hitch points 100 mm above the front pivots of the lower links");
+  Finding anywhere;
+  CHECK(rendering::condition(anywhere, UnitStyle::metric).empty());
 }
 
 TEST_CASE("both limits and what to state stand in the JSON report") {

@@ -66,6 +66,16 @@ constexpr Phrase phrases[] = {
     Phrase{"limit.below_two", "caution below {caution}, stop below {stop}"},
     Phrase{"room.in_hand", "{share} % in hand"},
     Phrase{"room.beyond", "{share} % beyond"},
+    // A pose.
+    Phrase{"pose.left", "turned {angle} to the left"},
+    Phrase{"pose.right", "turned {angle} to the right"},
+    Phrase{"pose.hollow", "in a hollow of {angle}"},
+    Phrase{"pose.crest", "over a crest of {angle}"},
+    Phrase{"pose.left_up", "implement's left side up by {angle}"},
+    Phrase{"pose.right_up", "implement's right side up by {angle}"},
+    Phrase{"pose.straight", "straight and level"},
+    Phrase{"pose.lift_above", "hitch points {lift} above the front pivots of the lower links"},
+    Phrase{"pose.lift_below", "hitch points {lift} below the front pivots of the lower links"},
     // A finding.
     Phrase{"finding.worst", "{reason} Worst {condition}."},
     Phrase{"finding.state", "Waits for the entries {numbers} of the list above."},
