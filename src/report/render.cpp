@@ -33,6 +33,12 @@ std::string angle_text(Angle angle, const char* negative, const char* positive, 
   return say(angle < Angle{} ? negative : positive, {{"angle", size}});
 }
 
+/// A trailed implement follows the ground, a mounted one tilts as it is lifted.
+std::string pitch_text(const PoseAt& pose, UnitStyle style) {
+  if (pose.lift) return angle_text(pose.pitch, "pose.front_up", "pose.front_down", style);
+  return angle_text(pose.pitch, "pose.crest", "pose.hollow", style);
+}
+
 std::string lift_text(Length lift, UnitStyle style) {
   const std::string size = to_string(amount_of(math::abs(lift)), style);
   return say(lift < Length{} ? "pose.lift_below" : "pose.lift_above", {{"lift", size}});
@@ -42,7 +48,7 @@ std::string lift_text(Length lift, UnitStyle style) {
 
 std::string pose_text(const PoseIn& at, UnitStyle style) {
   std::vector<std::string> parts = {angle_text(at.pose.yaw, "pose.left", "pose.right", style),
-                                    angle_text(at.pose.pitch, "pose.crest", "pose.hollow", style),
+                                    pitch_text(at.pose, style),
                                     angle_text(at.pose.roll, "pose.right_up", "pose.left_up", style)};
   const bool level = std::all_of(parts.begin(), parts.end(), [](const std::string& part) { return part.empty(); });
   if (level) parts.push_back(say("pose.straight"));

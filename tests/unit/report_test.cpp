@@ -253,8 +253,9 @@ TEST_CASE("a pose is told in words that somebody beside the machine uses") {
   CHECK(text(0.0, 0.04, 0.0) == "while turning, straight and level");
   CHECK(text(0.0, 0.0, 0.0, millimetres(-250.0)) ==
         "while turning, straight and level, hitch points 250 mm below the front pivots of the lower links");
-  CHECK(text(5.0, 0.0, 0.0, millimetres(100.0)) ==
-        "while turning, turned 5.0° to the right, hitch points 100 mm above the front pivots of the lower links");
+  CHECK(text(5.0, 7.0, 0.0, millimetres(100.0)) ==
+        "while turning, turned 5.0° to the right, implement's front end tilted down by 7.0°, hitch points 100 mm above "
+        "the front pivots of the lower links");
   Finding anywhere;
   CHECK(rendering::condition(anywhere, UnitStyle::metric).empty());
 }

@@ -71,6 +71,8 @@ constexpr Phrase phrases[] = {
     Phrase{"pose.right", "turned {angle} to the right"},
     Phrase{"pose.hollow", "in a hollow of {angle}"},
     Phrase{"pose.crest", "over a crest of {angle}"},
+    Phrase{"pose.front_up", "implement's front end tilted up by {angle}"},
+    Phrase{"pose.front_down", "implement's front end tilted down by {angle}"},
     Phrase{"pose.left_up", "implement's left side up by {angle}"},
     Phrase{"pose.right_up", "implement's right side up by {angle}"},
     Phrase{"pose.straight", "straight and level"},
