@@ -1,4 +1,6 @@
 #pragma once
-// Reports of an assessment.
+// Reports: of an assessment, of remedies, of a changeover.
 
+#include <fieldshaft/report/changeover.hpp>
+#include <fieldshaft/report/remedies.hpp>
 #include <fieldshaft/report/report.hpp>

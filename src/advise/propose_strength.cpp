@@ -142,7 +142,7 @@ void propose_tube(const Situation& now, double factor, Proposals& proposals) {
     larger.wall = *tube.wall * scaled;
     add(proposals, {ChangeKind::stronger_tube,
                     "",
-                    {fact("outer", *larger.perimeter), fact("inner", *larger.wall)},
+                    {fact("perimeter", *larger.perimeter), fact("wall", *larger.wall)},
                     [larger](Case& c) { c.driveline.tube = larger; }});
   }
 }

@@ -30,6 +30,8 @@ Phrases drawbar_words() noexcept;
 Phrases geometry_words() noexcept;
 Phrases rotor_words() noexcept;
 Phrases guards_words() noexcept;
+Phrases remedies_words() noexcept;
+Phrases changeover_words() noexcept;
 Phrases report_words() noexcept;
 Phrases page_words() noexcept;
 Phrases assessment_words() noexcept;

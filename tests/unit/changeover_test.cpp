@@ -1,0 +1,129 @@
+// Changeovers: steps in their order for each arrangement, hazards, and what cannot be changed.
+
+#include <fieldshaft/fieldshaft.hpp>
+
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <string>
+
+using namespace fieldshaft;
+
+namespace {
+
+const PtoSetup six_at_540{1, rpm(540)};
+const PtoSetup fine_at_1000{2, rpm(1000)};
+
+/// Place of a step in the list; -1 where it is not among them.
+int place_of(const Changeover& changeover, const std::string& id) {
+  for (std::size_t i = 0; i < changeover.steps.size(); ++i) {
+    if (changeover.steps[i].id == id) return static_cast<int>(i);
+  }
+  return -1;
+}
+
+bool warns_of(const Changeover& changeover, StubHazard hazard) {
+  return std::any_of(changeover.hazards.begin(), changeover.hazards.end(),
+                     [&](const ChangeoverHazard& h) { return h.hazard == hazard; });
+}
+
+std::optional<double> fact_of(const Changeover& changeover, const std::string& step, const std::string& name) {
+  const int place = place_of(changeover, step);
+  if (place < 0) return std::nullopt;
+  for (const Fact& fact : changeover.steps[static_cast<std::size_t>(place)].facts) {
+    if (name == fact.name) return std::get<Amount>(fact.value).si;
+  }
+  return std::nullopt;
+}
+
+} // namespace
+
+TEST_CASE("every changeover that can be made begins at rest and ends with a turn by hand") {
+  for (const StubArrangement arrangement : stub_arrangements) {
+    for (const PtoType& type : pto_types()) {
+      for (const double speed : {540.0, 1000.0, 1300.0}) {
+        if (type.number == 1 && speed == 540.0) continue;
+        const Changeover steps = changeover(arrangement, six_at_540, {type.number, rpm(speed)});
+        CAPTURE(static_cast<int>(arrangement));
+        CAPTURE(type.number);
+        REQUIRE(!steps.steps.empty());
+        if (!steps.possible) {
+          CHECK(std::string(steps.steps.front().id) == "changeover.not_possible");
+          continue;
+        }
+        CHECK(std::string(steps.steps[0].id) == "changeover.stop");
+        CHECK(std::string(steps.steps[1].id) == "changeover.wait");
+        CHECK(std::string(steps.steps.back().id) == "changeover.by_hand");
+        CHECK(place_of(steps, "changeover.length") > place_of(steps, "changeover.couple"));
+      }
+    }
+  }
+}
+
+TEST_CASE("what an arrangement cannot do is said") {
+  CHECK(!changeover(StubArrangement::fixed, six_at_540, fine_at_1000).possible);
+  CHECK(!changeover(StubArrangement::lever_only, six_at_540, fine_at_1000).possible);
+  CHECK(changeover(StubArrangement::lever_only, six_at_540, {1, rpm(1000)}).possible);
+  CHECK(changeover(StubArrangement::reversible, six_at_540, fine_at_1000).possible);
+}
+
+TEST_CASE("a stub that is moved cools, keeps its oil, gets a clean seat and its shield back before the lever is set") {
+  for (const StubArrangement arrangement : {StubArrangement::exchanged_from_carrier, StubArrangement::reversible,
+                                            StubArrangement::bolted_with_separate_lever}) {
+    const Changeover steps = changeover(arrangement, six_at_540, fine_at_1000);
+    CHECK(place_of(steps, "changeover.cool") > place_of(steps, "changeover.wait"));
+    CHECK(place_of(steps, "changeover.attitude") > 0);
+    CHECK(place_of(steps, "changeover.raise_shield") < place_of(steps, "changeover.lower_shield"));
+    CHECK(place_of(steps, "changeover.lower_shield") < place_of(steps, "changeover.lever"));
+    CHECK(warns_of(steps, StubHazard::oil_lost));
+    CHECK(warns_of(steps, StubHazard::spline_at_other_speed));
+  }
+  const Changeover bolted = changeover(StubArrangement::bolted_with_separate_lever, six_at_540, {3, rpm(1000)});
+  CHECK(place_of(bolted, "changeover.bolt") > place_of(bolted, "changeover.clean_flange"));
+  CHECK(place_of(bolted, "changeover.ring") == -1);
+  const Changeover turned = changeover(StubArrangement::reversible, six_at_540, fine_at_1000);
+  CHECK(place_of(turned, "changeover.turn_round") > place_of(turned, "changeover.clean_bore"));
+  CHECK(place_of(turned, "changeover.ring") > place_of(turned, "changeover.turn_round"));
+  const Changeover two = changeover(StubArrangement::two_stubs_out, six_at_540, fine_at_1000);
+  CHECK(place_of(two, "changeover.cover_stub") > 0);
+  CHECK(warns_of(two, StubHazard::other_stub_turns));
+  CHECK(place_of(two, "changeover.lever") == -1);
+}
+
+TEST_CASE("the drawbar goes to a position of the new type, in numbers, and is left alone where the stub stays") {
+  const Changeover to_fine = changeover(StubArrangement::reversible, six_at_540, fine_at_1000);
+  CHECK(*fact_of(to_fine, "changeover.drawbar", "us") == inches(16).value());
+  CHECK(*fact_of(to_fine, "changeover.drawbar", "regular") == millimetres(400).value());
+  const Changeover to_thick = changeover(StubArrangement::exchanged_from_carrier, six_at_540, {3, rpm(1000)});
+  CHECK(*fact_of(to_thick, "changeover.drawbar", "us") == inches(20).value());
+  const Changeover to_largest = changeover(StubArrangement::exchanged_from_carrier, fine_at_1000, {4, rpm(1300)});
+  CHECK(place_of(to_largest, "changeover.drawbar_by_manual") > 0);
+  const Changeover lever = changeover(StubArrangement::lever_only, six_at_540, {1, rpm(1000)});
+  CHECK(place_of(lever, "changeover.drawbar") == -1);
+  CHECK(place_of(lever, "changeover.tag") > place_of(lever, "changeover.lever")); // six splines at 1000
+  CHECK(place_of(to_fine, "changeover.tag") == -1);
+}
+
+TEST_CASE("impossible input") {
+  CHECK_THROWS_AS(changeover(StubArrangement::reversible, six_at_540, six_at_540), InputError);
+  CHECK_THROWS_AS(changeover(StubArrangement::reversible, six_at_540, {7, rpm(1000)}), InputError);
+  CHECK_THROWS_AS(changeover(StubArrangement::reversible, six_at_540, {2, rpm(0)}), InputError);
+}
+
+TEST_CASE("every step and hazard has words, in all forms and both unit styles") {
+  for (const StubArrangement arrangement : stub_arrangements) {
+    const Changeover steps = changeover(arrangement, six_at_540, fine_at_1000);
+    for (const UnitStyle style : {UnitStyle::metric, UnitStyle::us}) {
+      const std::string text = to_text(steps, style);
+      CHECK(text.find('{') == std::string::npos);
+      CHECK(text.find("[changeover") == std::string::npos);
+      CHECK(text.find("[hazard") == std::string::npos);
+      CHECK(to_markdown(steps, style).find("[hazard") == std::string::npos);
+      CHECK(to_html(steps, style).find("<html") != std::string::npos);
+      const auto json = nlohmann::json::parse(to_json(steps, style));
+      CHECK(json.at("steps").size() == steps.steps.size());
+      CHECK(json.at("hazards").size() == steps.hazards.size());
+    }
+  }
+}
