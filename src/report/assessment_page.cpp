@@ -105,10 +105,10 @@ void add_glance(Page& page, const Assessment& assessment, UnitStyle style) {
   page.add(findings_table(findings, style));
 }
 
-void add_findings(Page& page, const Assessment& assessment, Status status, std::string heading, UnitStyle style) {
+void add_findings(Page& page, const Assessment& assessment, Status status, Heading heading, UnitStyle style) {
   const auto findings = rendering::with_status(assessment, status);
   if (findings.empty()) return;
-  page.add(Heading{1, std::move(heading)});
+  page.add(std::move(heading));
   for (const Finding* finding : findings) page.add(finding_block(page, *finding, style));
 }
 
@@ -281,11 +281,11 @@ Page page_of(const Assessment& assessment, UnitStyle style) {
   add_entries(page, entries);
   add_cautions(page);
   add_glance(page, assessment, style);
-  add_findings(page, assessment, Status::stop, say("heading.stop"), style);
+  add_findings(page, assessment, Status::stop, {1, say("heading.stop")}, style);
   add_unknowns(page, assessment, entries, style);
-  add_findings(page, assessment, Status::caution, say("heading.caution"), style);
-  add_findings(page, assessment, Status::ok, say("heading.ok"), style);
+  add_findings(page, assessment, Status::caution, {1, say("heading.caution")}, style);
   add_not_examined(page, assessment);
+  add_findings(page, assessment, Status::ok, {1, say("heading.ok"), true}, style);
   page.footer = footer_text(style);
   return page;
 }

@@ -37,6 +37,7 @@ struct Verdict {
 struct Heading {
   int level = 1;
   std::string text;
+  bool new_sheet = false; ///< on paper: what follows is to be looked up, and stays apart from what is to be done
 };
 
 struct Paragraph {

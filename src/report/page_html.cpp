@@ -66,7 +66,8 @@ public:
   void operator()(const Heading& heading) {
     close_findings();
     level_ = heading.level + 1;
-    out_ += element("h" + std::to_string(level_), escaped(heading.text)) + "\n";
+    const std::string tag = "h" + std::to_string(level_) + (heading.new_sheet ? " class=\"sheet\"" : "");
+    out_ += element(tag, escaped(heading.text)) + "\n";
   }
   void operator()(const Paragraph& paragraph) {
     close_findings();

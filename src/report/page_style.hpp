@@ -69,6 +69,7 @@ footer { margin-top: 1.2rem; padding-top: .3rem; border-top: 1px solid var(--lin
   body { max-width: none; padding: 0; font-size: 8.5pt; line-height: 1.2; }
   h1 { margin-bottom: 4pt; font-size: 11.5pt; }
   h2 { margin: 6pt 0 2pt; padding-bottom: 0; border-bottom-width: 1px; font-size: 10pt; break-after: avoid; }
+  .sheet { break-before: page; }
   h3, h4 { font-size: 8.5pt; break-after: avoid; }
   p { margin: 1pt 0; }
   ol, ul { margin: 1pt 0; padding-left: 14pt; }

@@ -318,7 +318,7 @@ TEST_CASE("the parts of a page in each form") {
   using namespace pages;
   Page page;
   page.title = "Title";
-  page.add(Heading{1, "First"});
+  page.add(Heading{1, "First", true});
   page.add(Paragraph{"1. no list"});
   page.add(Paragraph{Line{"Words.", {page.note("book"), page.note("paper")}}});
   CHECK(page.note("book") == 1);
@@ -341,6 +341,7 @@ TEST_CASE("the parts of a page in each form") {
   const std::string html = html_of(page);
   CHECK(holds(squeezed(markup::read(html).text), "First 1. no list Words. [ 1 , 2 ]"));
   CHECK(html.find("<li><span class=\"box\"></span>stop</li>") != std::string::npos);
+  CHECK(html.find("<h2 class=\"sheet\">First</h2>") != std::string::npos);
   CHECK(html.find("<caption>Caption</caption>") != std::string::npos);
   CHECK(html.find("<td class=\"right\">10</td>") != std::string::npos);
 }
