@@ -85,7 +85,7 @@ void add_entries(Page& page, const std::vector<Entry>& entries) {
                {say("column.entry")},
                {say("column.meaning")},
                {say("column.waiting"), Align::right},
-               {say("column.fill_in")}},
+               {say("column.fill_in"), Align::blank}},
               {}};
   for (const Entry& entry : entries) {
     table.rows.push_back(

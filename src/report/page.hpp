@@ -73,7 +73,11 @@ struct Cell {
   Cell(Status shown, Line words) : line(std::move(words)), status(shown) {}
 };
 
-enum class Align { left, right };
+enum class Align {
+  left,
+  right,
+  blank, ///< room to write on paper
+};
 
 struct Column {
   std::string title;

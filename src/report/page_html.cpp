@@ -97,8 +97,10 @@ public:
     close_findings();
     std::string head;
     for (const Column& column : table.columns) {
-      head += element(std::string("th scope=\"col\"") + (column.align == Align::right ? " class=\"right\"" : ""),
-                      escaped(column.title));
+      const char* const attribute = column.align == Align::right   ? " class=\"right\""
+                                    : column.align == Align::blank ? " class=\"blank\""
+                                                                   : "";
+      head += element(std::string("th scope=\"col\"") + attribute, escaped(column.title));
     }
     std::string body = "\n";
     for (const auto& row : table.rows) body += table_row(table, row);

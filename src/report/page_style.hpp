@@ -46,6 +46,7 @@ th, td { padding: .22rem .45rem; border-bottom: 1px solid var(--line); text-alig
 thead th { border-bottom: 2px solid var(--ink); }
 tbody th { font-weight: normal; }
 .right { text-align: right; }
+.blank { width: 8rem; }
 td.right, td.state { white-space: nowrap; }
 tr.stop th { font-weight: bold; }
 .findings { columns: 24rem 2; column-gap: 1.6rem; }
@@ -90,7 +91,7 @@ footer { margin-top: 1.2rem; padding-top: .3rem; border-top: 1px solid var(--lin
   .finding p { margin: 0; }
   .finding.stop { font-size: 8.5pt; }
   .finding.stop h3, .finding.stop h4 { font-size: 8.5pt; }
-  .notes ol { columns: 3; column-gap: 4mm; font-size: 6.3pt; line-height: 1.1; }
+  .notes ol { columns: 3; column-gap: 6mm; font-size: 6.3pt; line-height: 1.1; }
   .notes li { margin: 0; }
   footer { margin-top: 4pt; font-size: 6.5pt; }
 }

@@ -308,7 +308,7 @@ TEST_CASE("a pass that rests on remembered limits says so in its first line, in 
   assessment.findings.push_back(finding);
   const std::string said =
       "NO OBJECTION in 1 check. Not everything was examined (see below). It rests partly on limits "
-      "that are remembered and not yet verified (marked below).";
+      "from memory, not yet verified (marked below).";
   CHECK(squeezed(to_text(assessment)).rfind(said, 0) == 0);
   CHECK(holds(read_markdown(to_markdown(assessment)), said));
   CHECK(holds(squeezed(markup::read(to_html(assessment)).text), "NO OBJECTION in 1 check. Not everything"));

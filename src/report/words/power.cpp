@@ -10,11 +10,12 @@ namespace {
 constexpr Phrase phrases[] = {
     Phrase{"power.interface.unstated", "Type of the stub, PTO speed and power need are not all stated."},
     Phrase{"power.interface.no_edition", "No edition is known to recommend a power for {stub} at {speed}."},
-    Phrase{"power.interface", "{stub} at {speed}: the standards' recommended maximum is {lowest} in the strictest and "
-                              "{highest} in the widest edition; the implement needs {value} (mean torque {torque})."},
+    Phrase{"power.interface",
+           "For {stub} at {speed} the standards recommend at most {lowest} in the strictest and {highest} in "
+           "the widest edition; the implement needs {value} (mean torque {torque})."},
     Phrase{"power.interface.faster",
-           "At 1000 r/min the same power asks {torque_at_1000} instead of {torque} of the stub: "
-           "use an implement and a tractor for 1000 r/min, or a smaller implement."},
+           "Use an implement and a tractor for 1000 r/min, where the same power asks {torque_at_1000} instead of "
+           "{torque} of the stub, or a smaller implement."},
     Phrase{"power.interface.smaller", "Use a larger PTO type at the same power, or an implement that needs less."},
     Phrase{"power.through.unstated", "Tractor power and its basis, type of the stub and PTO speed are not all stated."},
     Phrase{"power.through", "The tractor can put up to {value} into a stub for which the widest edition recommends "

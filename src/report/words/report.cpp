@@ -14,7 +14,7 @@ constexpr Phrase phrases[] = {
     Phrase{"state.transport", "in transport"},
     // The report itself.
     Phrase{"report.not_all", "Not everything was examined (see below)."},
-    Phrase{"report.memory", "It rests partly on limits that are remembered and not yet verified (marked below)."},
+    Phrase{"report.memory", "It rests partly on limits from memory, not yet verified (marked below)."},
     Phrase{"report.never_examined",
            "Also outside this assessment: the implement-end yoke and its shaft; sense of rotation; an overrunning "
            "clutch for a rotor that runs on; thrust of the telescope and life of the joint bearings; guard tubes that "

@@ -47,7 +47,8 @@ constexpr Phrase phrases[] = {
     Phrase{"tube.larger", "Use a driveline of a larger size."},
     Phrase{"joint_rating.unstated",
            "The rating of the joints (their manual gives it) or what sets the peak torque is not stated."},
-    Phrase{"joint_rating.peak", "Peak torque: {origin}."},
+    Phrase{"joint_rating.peak",
+           "Peak torque {value} ({origin}), raised by the angle of the joint, against the rating by the manual."},
     Phrase{"joint_rating.larger", "Use a driveline whose joints are rated for more than {value}."},
     Phrase{"stub.root_at_angle",
            "Peak torque {torque} ({origin}) with a front joint angle of {angle}: the joint bends the stub "
