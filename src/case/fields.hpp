@@ -182,7 +182,7 @@ template <class V> void fields(V& v, DrivelineCase& driveline) {
   v.field("guard_closed_overlap", driveline.guard_closed_overlap, above_zero, "overlap of the guard tubes then");
   v.field("guard_diameter", driveline.guard_diameter, above_zero, "outer diameter of the driveline's guard");
   v.object("tube", driveline.tube, "the weaker telescoping member");
-  v.object("tube_steel", driveline.tube_steel, "its steel");
+  v.object("tube_steel", driveline.tube_steel, "steel of the weaker telescoping member");
   v.object("other_tube", driveline.other_tube, "the other telescoping member, of steel too: to examine whirling");
   v.field("telescope_positions", driveline.telescope_positions, at_least_one,
           "positions in which the members can be pushed together in one turn: 6 for six splines, 1 for only one");
@@ -199,8 +199,8 @@ template <class V> void fields(V& v, OverloadDevice& device) {
 
 template <class V> void fields(V& v, StateRange& state) {
   v.interval("yaw", state.yaw, full_turn, "turn of the implement; negative: the tractor turns left");
-  v.interval("pitch", state.pitch, quarter_turn, "positive in a hollow, negative over a crest");
-  v.interval("roll", state.roll, quarter_turn, "positive: the implement's left side up");
+  v.interval("pitch", state.pitch, quarter_turn, "pitch of the implement; positive in a hollow, negative over a crest");
+  v.interval("roll", state.roll, quarter_turn, "roll of the implement; positive: its left side up");
   v.interval("lift", state.lift, any_size, "mounted: lower hitch points above the front pivots of the lower links");
   v.choice("driven", state.driven, "whether the PTO turns in this state");
 }

@@ -38,8 +38,7 @@ std::string problem_of_whole(std::string_view text) {
   if (starts_with(text, "\xEF\xBB\xBF")) text.remove_prefix(3);
   const std::string_view content = without_front_space(text);
   if (content.empty()) return "an empty document";
-  if (looks_like_toml(text))
-    return "no JSON, but what looks like TOML; a TOML document is read by its file name's .toml";
+  if (looks_like_toml(text)) return "no JSON, but what looks like TOML, which Python reads from files named .toml";
   if (starts_with(content, "<")) return "no JSON, but what looks like a web page or XML";
   if (starts_with(content, "PK") || content.find('\0') != std::string_view::npos)
     return "no text: a packed or binary file";

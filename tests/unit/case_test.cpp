@@ -294,7 +294,7 @@ TEST_CASE("the slips of somebody who writes JSON by hand are named in plain word
   CHECK(value("{\"a\": \"\xFF\"}") ==
         "a character that is no UTF-8, or that stands outside quotes at line 1, column 8");
   for (const char* toml : {"# remark\n[tractor]\nname = \"x\"", "schema = \"fieldshaft-case/1\"", "[tractor.pto]\n"}) {
-    CHECK(value(toml) == "no JSON, but what looks like TOML; a TOML document is read by its file name's .toml");
+    CHECK(value(toml) == "no JSON, but what looks like TOML, which Python reads from files named .toml");
   }
   CHECK(value("<html>") == "no JSON, but what looks like a web page or XML");
   CHECK(value("PK\x03\x04") == "no text: a packed or binary file");
