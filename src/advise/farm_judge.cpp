@@ -2,6 +2,7 @@
 
 #include "advise/farm_screening.hpp"
 #include "advise/farm_set_up.hpp"
+#include "assess/interface.hpp"
 
 #include <algorithm>
 
@@ -12,6 +13,11 @@ namespace {
 
 bool holds(const std::vector<std::size_t>& list, std::size_t value) {
   return std::find(list.begin(), list.end(), value) != list.end();
+}
+
+std::string stub_name(const Case& value) {
+  const assessing::ResolvedInterface stub = assessing::resolve(value.tractor.pto.stub);
+  return stub.type == nullptr ? std::string() : stub.type->name;
 }
 
 PairDetail detail_of(const PairSetUp& set_up, const Assessment& assessment, VerdictCode code) {
@@ -35,13 +41,18 @@ PairRecord record_of(const Farm& farm, PairPlace pair) {
     const bool may_be_best = !best || candidate.bound < *best;
     const bool may_add_gear = candidate.bound.runs() && !holds(record.gears, candidate.set_up.gear);
     if (!may_be_best && !may_add_gear) continue;
-    const Assessment assessment = assess(case_of(farm, pair.tractor, pair.implement, candidate.set_up));
+    const Case value = case_of(farm, pair.tractor, pair.implement, candidate.set_up);
+    const Assessment assessment = assess(value);
     const VerdictCode code = verdict_code(assessment);
     if (code.runs() && may_add_gear) record.gears.push_back(candidate.set_up.gear);
     if (best && !(code < *best)) continue;
     best = code;
     record.code = code;
     record.detail = detail_of(candidate.set_up, assessment, code);
+    record.detail.gear = value.tractor.pto.selected.value_or("");
+    record.detail.stub = stub_name(value);
+    const FarmDriveline* driveline = driveline_at(farm, candidate.set_up.driveline);
+    record.detail.driveline = driveline == nullptr ? std::string() : driveline->name;
   }
   return record;
 }

@@ -145,7 +145,7 @@ void add_remarks(const Weighing& w, PayOff& result) {
 }
 
 /// Pairs that work in one farm and not in the other, by the names of their machines.
-std::vector<PairPlace> new_pairs(const JudgedFarm& from, const JudgedFarm& to) {
+std::vector<PairNames> new_pairs(const JudgedFarm& from, const JudgedFarm& to) {
   const auto place = [](const auto& machines, const std::string& name) {
     const auto found =
         std::find_if(machines.begin(), machines.end(), [&](const auto& m) { return m.machine.name == name; });
@@ -154,13 +154,14 @@ std::vector<PairPlace> new_pairs(const JudgedFarm& from, const JudgedFarm& to) {
   std::vector<std::size_t> tractors;
   for (const FarmTractor& tractor : to.farm.tractors)
     tractors.push_back(place(from.farm.tractors, tractor.machine.name));
-  std::vector<PairPlace> pairs;
+  std::vector<PairNames> pairs;
   for (std::size_t i = 0; i < to.farm.implements.size(); ++i) {
     const std::size_t implement = place(from.farm.implements, to.farm.implements[i].machine.name);
     for (std::size_t t = 0; t < tractors.size(); ++t) {
       if (!to.matrix.row(t)[i].runs()) continue;
       const bool there = tractors[t] < from.farm.tractors.size() && implement < from.farm.implements.size();
-      if (!there || !from.matrix.row(tractors[t])[implement].runs()) pairs.push_back({t, i});
+      if (!there || !from.matrix.row(tractors[t])[implement].runs())
+        pairs.push_back({to.farm.tractors[t].machine.name, to.farm.implements[i].machine.name});
     }
   }
   return pairs;

@@ -28,6 +28,20 @@ std::optional<Validated<double>> litres_an_hour(const Tractor& tractor, const Pt
   return Validated<double>{in(rate.value, unit::litre_per_hour), rate.outside};
 }
 
+/// What fuel cannot be found without; at least one of them is not stated.
+void note_missing(const Farm& farm, PairPlace pair, std::vector<std::string>& missing) {
+  const Tractor& tractor = farm.tractors[pair.tractor].machine;
+  if (!tractor.power) missing.push_back(entry("tractors", pair.tractor, "power"));
+  if (!tractor.power_basis) missing.push_back(entry("tractors", pair.tractor, "power_basis"));
+  if (!tractor.engine.rated_speed) missing.push_back(entry("tractors", pair.tractor, "engine") + ".rated_speed");
+  if (!farm.implements[pair.implement].machine.power_need) {
+    missing.push_back(entry("implements", pair.implement, "power_need"));
+  }
+  const auto& gears = tractor.pto.gears;
+  const bool all = std::all_of(gears.begin(), gears.end(), [](const PtoGear& gear) { return gear.engine_speed; });
+  if (gears.empty() || !all) missing.push_back(entry("tractors", pair.tractor, "pto") + ".gears[].engine_speed");
+}
+
 /// Repair that an hour of a tractor causes, mean over the years; nothing where its costs are not stated.
 double repair_an_hour(const FarmTractor& tractor, Stated<double> years) {
   const Stated<Money>& list = tractor.cost.list_price ? tractor.cost.list_price : tractor.cost.price;
@@ -54,7 +68,7 @@ std::optional<Runner> runner_of(const Farm& farm, PairPlace pair, const std::vec
     facts.outside_fuel_range = facts.outside_fuel_range || litres->outside != nullptr;
     known = true;
   }
-  if (!known) facts.missing.push_back(entry("tractors", pair.tractor, "engine.rated_speed"));
+  if (!known) note_missing(farm, pair, facts.missing);
   return known ? std::optional<Runner>(runner) : std::nullopt;
 }
 

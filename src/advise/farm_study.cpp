@@ -1,5 +1,6 @@
 #include <fieldshaft/advise/farm.hpp>
 
+#include "advise/farm_changeovers.hpp"
 #include "advise/farm_judge.hpp"
 #include "advise/farm_pay.hpp"
 #include "advise/farm_plan.hpp"
@@ -72,6 +73,7 @@ FarmStudy study_farm(const Farm& farm, const FarmStudySettings& settings) {
   if (certified) add_details(judge, judged, study);
   study.backup = backup_of(study.verdicts);
   if (certified && settings.remedies) study.remedies = remedies_of(farm, study, settings);
+  if (certified) study.changeovers = changeovers_of(farm, study);
   study.plan = backup_plan(judge, healed_pairs(study.remedies));
   study.speeds = speed_answers(farm, study);
   for (std::size_t option = 0; option < farm.options.size(); ++option) study.pay_offs.push_back(pay_off(judge, option));

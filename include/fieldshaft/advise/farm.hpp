@@ -1,6 +1,7 @@
 #pragma once
 // A farm as a whole: what runs with what, what stands still when a tractor is down, what to change, and what pays.
 
+#include <fieldshaft/advise/changeover.hpp>
 #include <fieldshaft/advise/farm_backup.hpp>
 #include <fieldshaft/advise/farm_matrix.hpp>
 #include <fieldshaft/advise/farm_pair.hpp>
@@ -13,6 +14,9 @@ inline namespace v0 {
 /// The best set-up of a pair and the finding that governs its verdict.
 struct PairDetail {
   PairSetUp set_up;
+  std::string gear; ///< names of the same, for people; empty where there is none
+  std::string stub;
+  std::string driveline;
   std::optional<Finding> governing; ///< none where there is no objection and no caution
   std::size_t stops = 0;
   std::size_t unknowns = 0;
@@ -23,6 +27,13 @@ struct PairDetail {
 struct PairRemedies {
   PairPlace pair;
   Remedies remedies;
+};
+
+/// What has to be done to a tractor before it can run some implements: another stub, another speed of it.
+struct FarmChangeover {
+  std::size_t tractor = 0;
+  std::vector<std::size_t> implements;
+  Changeover changeover;
 };
 
 /// Whether a farm needs a PTO speed.
@@ -67,6 +78,7 @@ struct FarmStudy {
   std::vector<SpeedAnswer> speeds;
   std::vector<PayOff> pay_offs;
   std::vector<PairRemedies> remedies;
+  std::vector<FarmChangeover> changeovers; ///< for pairs that work; of certified studies only
 
   const PairDetail* detail(std::size_t tractor, std::size_t implement) const noexcept {
     return details.empty() ? nullptr : &details[tractor * implements.size() + implement];

@@ -31,11 +31,17 @@ struct Sensitivity {
   Money net_high; ///< at 120 %
 };
 
+/// A tractor and an implement by name: an option may add machines that have no place in the farm as it is.
+struct PairNames {
+  std::string tractor;
+  std::string implement;
+};
+
 /// One option of a farm, weighed.
 struct PayOff {
   std::size_t option = 0;
-  std::vector<PairPlace> gained; ///< pairs that it brings to work; places in the farm with the option
-  std::vector<PairPlace> lost;   ///< pairs that it spoils; places in the farm as it is
+  std::vector<PairNames> gained; ///< pairs that it brings to work
+  std::vector<PairNames> lost;   ///< pairs that it spoils
   Pays pays = Pays::not_known;
   std::optional<YearlyBalance> balance;
   std::optional<Validated<double>> payback; ///< years until the savings have paid for it; none where it saves nothing

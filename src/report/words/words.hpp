@@ -32,6 +32,7 @@ Phrases rotor_words() noexcept;
 Phrases guards_words() noexcept;
 Phrases remedies_words() noexcept;
 Phrases changeover_words() noexcept;
+Phrases farm_words() noexcept;
 Phrases report_words() noexcept;
 Phrases page_words() noexcept;
 Phrases assessment_words() noexcept;
