@@ -32,13 +32,13 @@ bool met(const Situation& now, const Case& changed, const Finding& finding, Mach
   return found->status <= now.options.accept || (found->state != MachineState::any && found->state != state);
 }
 
-/// The greatest whole step below `most` with which the finding is met; nothing if none is.
+/// The greatest whole step from `least`, below `most`, with which the finding is met; nothing if none is.
 template <class Changed>
-std::optional<int> greatest(const Situation& now, const Finding& finding, MachineState state, int most,
+std::optional<int> greatest(const Situation& now, const Finding& finding, MachineState state, int least, int most,
                             Changed changed) {
   const auto holds = [&](int step) { return met(now, changed(step), finding, state); };
-  if (most < 1 || !holds(1)) return std::nullopt;
-  int good = 1;
+  if (most <= least || !holds(least)) return std::nullopt;
+  int good = least;
   int bad = most;
   while (bad - good > 1) {
     const int middle = (good + bad) / 2;
@@ -64,9 +64,9 @@ void propose_turn(const Situation& now, const Finding& finding, MachineState sta
   if (!range || !range->yaw || !is_trailed(now.value)) return;
   const double widest = std::max(-range->yaw->low.value(), range->yaw->high.value());
   const int most = static_cast<int>(std::ceil(in(radians(widest), unit::degree) - 1e-9));
-  const auto turn =
-      greatest(now, finding, state, most, [&](int step) { return with_yaw(now.value, state, degrees(step)); });
-  if (!turn || *turn < least_turn) return;
+  const auto turn = greatest(now, finding, state, least_turn, most,
+                             [&](int step) { return with_yaw(now.value, state, degrees(step)); });
+  if (!turn) return;
   const Angle yaw = degrees(*turn);
   add(proposals, {ChangeKind::limit_turn,
                   state_phrase(state),
@@ -90,7 +90,7 @@ void propose_lift(const Situation& now, const Finding& finding, MachineState sta
   const bool high = *finding.pose->lift - lift.low > lift.high - *finding.pose->lift;
   const Length from = high ? lift.high : lift.low;
   constexpr int steps = 20;
-  const auto step = greatest(now, finding, state, steps, [&](int taken) {
+  const auto step = greatest(now, finding, state, 1, steps, [&](int taken) {
     return with_lift(now.value, state, from, static_cast<double>(taken) / steps);
   });
   if (!step) return;
@@ -134,7 +134,7 @@ MachineState state_of(const Situation& now, const Finding& finding) {
 
 void propose_range(const Situation& now, const Finding& finding, Proposals& proposals) {
   const MachineState state = state_of(now, finding);
-  const bool bends = finding.check == Check::root_torsion_at_angle || finding.check == Check::fatigue_life;
+  const bool bends = finding.check == Check::root_torsion_at_angle;
   if (state == MachineState::any || !(of_geometry(finding.check) || bends)) return;
   const bool only_driven = finding.check == Check::turning_angle || finding.check == Check::speed_variation || bends;
   if (state == MachineState::turning && only_driven) propose_rest(now, proposals);

@@ -85,7 +85,28 @@ void propose_other_stubs(const Situation& now, Proposals& proposals) {
   }
 }
 
-/// The implement for a speed that the tractor has. Rotor and need stay what they are; the input turns otherwise.
+/// The setting with which a device lets the same power through at another speed, in whole tens.
+Torque setting_at(Torque setting, AngularSpeed own, AngularSpeed speed) {
+  return newton_metres(10.0 * std::round((setting * (own / speed)).value() / 10.0));
+}
+
+bool has_setting(const Case& value) {
+  return value.overload && value.overload->present && value.overload->item.setting;
+}
+
+void turn_input_at(Case& c, AngularSpeed speed, const std::string& gear) {
+  if (has_setting(c)) {
+    Stated<Torque>& setting = c.overload->item.setting;
+    setting = setting_at(*setting, *c.implement.input_speed, speed);
+  }
+  c.implement.input_speed = speed;
+  auto& rotor = c.implement.rotor;
+  if (rotor && rotor->present && rotor->item.input_speed) rotor->item.input_speed = speed;
+  c.tractor.pto.selected = gear;
+}
+
+/// The implement for a speed that the tractor has, with the gear for it. Rotor and need stay what they are; the input
+/// turns otherwise.
 void propose_implement_speeds(const Situation& now, bool faster_only, Proposals& proposals) {
   const Case& value = now.value;
   if (!value.implement.input_speed) return;
@@ -95,14 +116,11 @@ void propose_implement_speeds(const Situation& now, bool faster_only, Proposals&
     for (const auto& nominal : nominal_pto_speeds) {
       if (!is_nominal_speed(*gear.pto_speed, nominal.value)) continue;
       const AngularSpeed speed = nominal.value;
-      add(proposals, {ChangeKind::implement_speed,
-                      check::text_of(in(speed, unit::rpm), ""),
-                      {fact("speed", speed), fact("own_speed", *value.implement.input_speed)},
-                      [speed](Case& c) {
-                        c.implement.input_speed = speed;
-                        if (c.implement.rotor && c.implement.rotor->present && c.implement.rotor->item.input_speed)
-                          c.implement.rotor->item.input_speed = speed;
-                      }});
+      const AngularSpeed own = *value.implement.input_speed;
+      std::vector<Fact> facts = {fact("speed", speed), fact("own_speed", own), fact("gear", gear.name)};
+      if (has_setting(value)) facts.push_back(fact("setting", setting_at(*value.overload->item.setting, own, speed)));
+      add(proposals, {ChangeKind::implement_speed, gear.name, std::move(facts),
+                      [speed, name = gear.name](Case& c) { turn_input_at(c, speed, name); }});
     }
   }
 }

@@ -64,13 +64,14 @@ bool deeper(const Finding& after, const Finding& before) {
          *after.margin < *before.margin - rounding;
 }
 
-/// Whether a finding is worse than the one of the same check in the base. A check that did not apply before may now
-/// caution; it may not stop or be unknown.
+/// Whether a finding is worse than the one of the same check in the base: by its status, by more of a stop, or because
+/// data are missing that were not. A check that did not apply before may now caution; it may not stop or be unknown.
 bool is_worse(const Finding& after, const Assessment& base) {
   const auto before = status_of(base, after.check);
   if (!before) return after.status > Status::caution;
   const Finding* same = base.find(after.check);
-  return after.status > *before || (same != nullptr && deeper(after, *same));
+  const bool newly_missing = !after.missing.empty() && same != nullptr && same->missing.empty();
+  return after.status > *before || newly_missing || (same != nullptr && deeper(after, *same));
 }
 
 bool nothing_worse(const Assessment& after, const Assessment& base) {
@@ -90,6 +91,16 @@ std::vector<Check> in_the_way(const Assessment& assessment, Status accept) {
     if (stands_in_the_way(finding, accept)) checks.push_back(finding.check);
   }
   return checks;
+}
+
+/// Whether a finding has become better: by its status, or by its margin.
+bool is_better(const Finding& before, const Assessment& after) {
+  const auto status = status_of(after, before.check);
+  if (!status) return true;
+  if (*status != before.status) return *status < before.status;
+  const Finding* same = after.find(before.check);
+  constexpr double rounding = 1e-9;
+  return same != nullptr && same->margin && before.margin && *same->margin > *before.margin + rounding;
 }
 
 bool among(const std::vector<Check>& checks, Check check) {
@@ -141,14 +152,17 @@ private:
 
   bool remember(const Node& node) { return seen_.insert(write_case(node.value)).second; }
 
-  /// The changes that the findings of a changed case call for: those in the way, and those that became worse.
+  /// Whether a finding calls for a change: it stands in the way, or has become worse.
+  bool calls(const Finding& finding, Status accept) const {
+    const bool hopeless = among(found_.without_remedy, finding.check);
+    return (stands_in_the_way(finding, accept) && !hopeless) || is_worse(finding, base_);
+  }
+
+  /// The changes that the findings of a changed case call for.
   Proposals calls_of(const Node& node, bool cautions_too) {
     Proposals all;
     for (const Finding& finding : node.assessment.findings) {
-      const bool wanted = (stands_in_the_way(finding, cautions_too ? Status::ok : options_.accept) &&
-                           !among(found_.without_remedy, finding.check)) ||
-                          is_worse(finding, base_);
-      if (!wanted) continue;
+      if (!calls(finding, cautions_too ? Status::ok : options_.accept)) continue;
       for (Proposal& proposal : proposals_at(node, finding)) add(all, std::move(proposal));
     }
     std::stable_sort(all.begin(), all.end(), [](const Proposal& a, const Proposal& b) { return a.kind < b.kind; });
@@ -166,6 +180,12 @@ private:
     if (!assessment) return std::nullopt;
     next.assessment = *std::move(assessment);
     return next;
+  }
+
+  /// A change that makes none of the findings better that called for one is not followed further.
+  bool gains(const Node& before, const Node& after) const {
+    return std::any_of(before.assessment.findings.begin(), before.assessment.findings.end(),
+                       [&](const Finding& f) { return calls(f, options_.accept) && is_better(f, after.assessment); });
   }
 
   /// What still stands in the way of the goal; nothing worse may come in its place.
@@ -188,8 +208,21 @@ private:
       for (const Node& node : level) judge(node);
       if (!accepted_.empty()) last = std::min(last, smallest_ + options_.beyond_smallest);
       if (!found_.search.cut_off) found_.search.complete_size = size;
-      if (size < last) level = next_level(level);
+      if (size < last) level = next_level(most_promising_first(std::move(level)));
     }
+  }
+
+  /// What a changed case has against it: so that a search that is cut off has followed the best of each size.
+  std::size_t objections(const Assessment& assessment) const {
+    return static_cast<std::size_t>(
+        std::count_if(assessment.findings.begin(), assessment.findings.end(),
+                      [&](const Finding& finding) { return calls(finding, options_.accept); }));
+  }
+
+  std::vector<Node> most_promising_first(std::vector<Node> level) const {
+    std::stable_sort(level.begin(), level.end(),
+                     [&](const Node& a, const Node& b) { return objections(a.assessment) < objections(b.assessment); });
+    return level;
   }
 
   /// The single changes, among them those that only a caution calls for.
@@ -201,6 +234,8 @@ private:
     }
     found_.search.cut_off = !within_bounds();
     note_singles(root, level);
+    level.erase(std::remove_if(level.begin(), level.end(), [&](const Node& node) { return !gains(root, node); }),
+                level.end());
     return level;
   }
 
@@ -216,7 +251,8 @@ private:
         ChangeSet names = names_of(node.changes);
         names.insert(name_of(proposal));
         if (holds_a_remedy(names)) continue;
-        if (auto one = changed(node, proposal)) next.push_back(*std::move(one));
+        auto one = changed(node, proposal);
+        if (one && gains(node, *one)) next.push_back(*std::move(one));
       }
     }
     return next;

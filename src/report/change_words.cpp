@@ -43,7 +43,8 @@ const char* phrase_of(const Change& change) {
   case ChangeKind::place_of_input: return "change.place_of_input";
   case ChangeKind::less_power: return "change.less_power";
   case ChangeKind::rotor_gear: return "change.rotor_gear";
-  case ChangeKind::implement_speed: return "change.implement_speed";
+  case ChangeKind::implement_speed:
+    return has_fact(change, "setting") ? "change.implement_speed_and_device" : "change.implement_speed";
   }
   return "change.select_gear";
 }

@@ -10,11 +10,11 @@ inline namespace v0 {
 /// How far to search.
 struct RemedyOptions {
   Status accept = Status::caution; ///< worst status that a finding may keep; `ok` heals cautions too
-  int most_changes = 4;            ///< in one set
+  int most_changes = 5;            ///< in one set
   int beyond_smallest = 0;         ///< how many changes more than the smallest set a set may have
   int most_sets = 8;               ///< reported
-  int most_cases = 600;            ///< changed cases to assess before the search is cut off
-  int most_ranges = 400;           ///< states of the machine to examine anew, the costly part, before it is cut off
+  int most_cases = 500;            ///< changed cases to assess before the search is cut off
+  int most_ranges = 250;           ///< states of the machine to examine anew, the costly part, before it is cut off
   double least_need = 0.5;         ///< share of the power need below which less work is no remedy
 };
 

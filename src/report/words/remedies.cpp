@@ -96,8 +96,14 @@ constexpr Phrase phrases[] = {
                                 "{own_need}, {share} % of it)."},
     Phrase{"change.rotor_gear", "Have a gearbox fitted, as the implement's manual allows, that turns the rotor at "
                                 "{speed} (now {own_speed})."},
-    Phrase{"change.implement_speed", "Use the implement, or its gearbox, in the make for {speed} (now {own_speed}), if "
-                                     "its maker has one; rotor speed and permitted power as now."},
+    Phrase{
+        "change.implement_speed_and_device",
+        "Use the implement, or its gearbox, in the make for {speed} (now {own_speed}), if its maker has one, with its "
+        "overload device set to {setting}, which lets the same power through, and select the gear \"{gear}\"; rotor "
+        "speed and permitted power as now."},
+    Phrase{"change.implement_speed",
+           "Use the implement, or its gearbox, in the make for {speed} (now {own_speed}), if its maker has one, and "
+           "select the gear \"{gear}\"; rotor speed and permitted power as now."},
 };
 
 } // namespace

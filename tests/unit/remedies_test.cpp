@@ -1,0 +1,231 @@
+// Remedies of the example cases and of cases made bad on purpose.
+
+#include <fieldshaft/fieldshaft.hpp>
+
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <fstream>
+#include <set>
+#include <sstream>
+
+using namespace fieldshaft;
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+Json example(const std::string& name) {
+  std::ifstream file(FIELDSHAFT_SOURCE_DIR "/docs/examples/cases/" + name + ".json");
+  REQUIRE(file);
+  return Json::parse(file);
+}
+
+Remedies remedies_of(const Json& document, const RemedyOptions& options = {}) {
+  return remedies(read_case(document.dump()), options);
+}
+
+std::set<std::string> kinds_of(const Remedy& remedy) {
+  std::set<std::string> kinds;
+  for (const Change& change : remedy.changes) kinds.insert(change_id(change.kind));
+  return kinds;
+}
+
+bool offers(const Remedies& remedies, const std::set<std::string>& kinds) {
+  return std::any_of(remedies.sets.begin(), remedies.sets.end(),
+                     [&](const Remedy& remedy) { return kinds_of(remedy) == kinds; });
+}
+
+bool offers_anywhere(const Remedies& remedies, ChangeKind kind) {
+  const auto is_kind = [kind](const Change& change) { return change.kind == kind; };
+  for (const Remedy& remedy : remedies.sets) {
+    if (std::any_of(remedy.changes.begin(), remedy.changes.end(), is_kind)) return true;
+  }
+  for (const SingleRemedies& single : remedies.by_finding) {
+    if (std::any_of(single.changes.begin(), single.changes.end(), is_kind)) return true;
+  }
+  return false;
+}
+
+const Change* change_of(const Remedies& remedies, ChangeKind kind) {
+  for (const Remedy& remedy : remedies.sets) {
+    for (const Change& change : remedy.changes) {
+      if (change.kind == kind) return &change;
+    }
+  }
+  return nullptr;
+}
+
+} // namespace
+
+TEST_CASE("a case that fits needs no remedy") {
+  const Remedies found = remedies_of(example("trailed-cutter-that-fits"));
+  CHECK(found.sets.empty());
+  CHECK(found.without_remedy.empty());
+  CHECK(to_text(found).find("nothing has to be changed") != std::string::npos);
+}
+
+TEST_CASE("a lever at the wrong speed is healed by the right gear, never by running off speed") {
+  const Remedies found = remedies_of(example("cutter-with-lever-at-1000"));
+  REQUIRE(!found.sets.empty());
+  CHECK(kinds_of(found.sets.front()) == std::set<std::string>{"select_gear"});
+  for (const Remedy& remedy : found.sets) {
+    CHECK(remedy.after.count(Status::stop) == 0);
+    const Finding* speed = remedy.after.find(Check::pto_speed);
+    REQUIRE(speed != nullptr);
+    CHECK(speed->status == Status::ok);
+  }
+  const Change& gear = found.sets.front().changes.front();
+  REQUIRE(gear.entries.size() == 1);
+  CHECK(gear.entries[0].path == "tractor.pto.selected");
+  CHECK(gear.entries[0].from == "1000");
+  CHECK(gear.entries[0].to == "540");
+}
+
+TEST_CASE("a drawbar in the wrong hole goes to a standard one for PTO work, never to the short one") {
+  const Remedies found = remedies_of(example("drawbar-left-in-the-540-hole"));
+  CHECK(offers(found, {"move_drawbar"}));
+  for (const Remedy& remedy : found.sets) {
+    const Length pin = remedy.changed.tractor.hitch.distance->value;
+    CHECK(pin > millimetres(250)); // the short position of type 2
+    CHECK(remedy.after.find(Check::drawbar_distance)->status == Status::ok);
+  }
+}
+
+TEST_CASE("a tube that comes apart in transport: a longer driveline or a lower lift") {
+  const Remedies found = remedies_of(example("mounted-mower-lifted-for-transport"));
+  CHECK(offers(found, {"longer_driveline"}));
+  CHECK(offers(found, {"limit_lift"}));
+}
+
+TEST_CASE("missing data are listed to be stated, not remedied") {
+  const Remedies found = remedies_of(example("used-implement-without-papers"));
+  CHECK(offers(found, {"refit_guard"}));
+  CHECK(std::count(found.state_first.begin(), found.state_first.end(), "implement.power_need") == 1);
+  for (const Remedy& remedy : found.sets) CHECK(remedy.after.verdict() == Status::not_known);
+}
+
+TEST_CASE("a cut that cures bottoming is offered only while enough overlap is left") {
+  Json document = example("trailed-cutter-that-fits");
+  document["driveline"]["closed_length"] = "560 mm ± 3 mm";
+  document["driveline"]["closed_overlap"] = "480 mm ± 3 mm";
+  const Remedies long_overlap = remedies_of(document);
+  REQUIRE(long_overlap.before.find(Check::clearance)->status == Status::stop);
+  CHECK(offers(long_overlap, {"cut_tubes"}));
+  document["driveline"]["closed_overlap"] = "260 mm ± 3 mm"; // too little once cut
+  const Remedies short_overlap = remedies_of(document);
+  CHECK(!offers(short_overlap, {"cut_tubes"}));
+  for (const Remedy& remedy : short_overlap.sets) {
+    CHECK(remedy.after.find(Check::overlap)->status != Status::stop);
+    CHECK(remedy.after.find(Check::clearance)->status != Status::stop);
+  }
+}
+
+TEST_CASE("another stub is offered only if the tractor has it, with its own steel") {
+  Json document = example("drawbar-left-in-the-540-hole");
+  document["tractor"]["pto"]["stub"] = {{"type", 1}};
+  document["tractor"]["pto"]["selected"] = "540"; // left so by the driver before
+  CHECK(!offers_anywhere(remedies_of(document), ChangeKind::change_over));
+  document["tractor"]["pto"]["other_stubs"] = {{{"type", 2}, {"steel", document["tractor"]["pto"]["stub_steel"]}}};
+  const Remedies found = remedies_of(document);
+  const Change* over = change_of(found, ChangeKind::change_over);
+  REQUIRE(over != nullptr);
+  std::set<std::string> paths;
+  for (const EntryChange& entry : over->entries) paths.insert(entry.path);
+  CHECK(paths.count("tractor.pto.selected") == 1);
+  CHECK(paths.count("tractor.hitch.distance") == 1);
+  document["tractor"]["pto"]["other_stubs"][0].erase("steel"); // strong enough? Not known, so not offered
+  CHECK(!offers_anywhere(remedies_of(document), ChangeKind::change_over));
+}
+
+TEST_CASE("an adaptor is only ever taken off, a guard only ever put on") {
+  Json document = example("trailed-cutter-that-fits");
+  document["driveline"]["adaptor"] = {{"length", "80 mm"}};
+  const Remedies adaptor = remedies_of(document);
+  CHECK(offers_anywhere(adaptor, ChangeKind::remove_adaptor));
+  document = example("trailed-cutter-that-fits");
+  document["driveline"]["guard"] = "absent";
+  document["tractor"]["pto"]["master_shield"] = "damaged";
+  const Remedies guards = remedies_of(document);
+  REQUIRE(guards.sets.size() == 1);
+  CHECK(guards.sets[0].changes.size() == 2);
+  CHECK(guards.sets[0].changed.driveline.guard == GuardState::present);
+  CHECK(guards.sets[0].changed.tractor.pto.master_shield == GuardState::present);
+}
+
+TEST_CASE("a device that is set too high is set within its window, and one is fitted where there is none") {
+  Json document = example("trailed-cutter-that-fits");
+  document["overload"]["setting"] = "2000 N·m";
+  const Remedies high = remedies_of(document);
+  CHECK(offers(high, {"set_device"}));
+  for (const Remedy& remedy : high.sets) CHECK(remedy.after.find(Check::overload_window)->status != Status::stop);
+  document["overload"] = "none";
+  document["tractor"]["power"] = "110 kW";
+  document["implement"]["permitted_power"] = "150 kW";
+  const Remedies none = remedies_of(document);
+  REQUIRE(none.before.find(Check::overload_window)->status == Status::stop);
+  CHECK(offers_anywhere(none, ChangeKind::fit_device));
+}
+
+TEST_CASE("prices order the sets, and only a set whose changes all have one has a price") {
+  Json document = example("mounted-mower-lifted-for-transport");
+  document["prices"] = {{"longer_driveline", "400 EUR"}, {"cut_tubes", "50 EUR"}};
+  const Remedies found = remedies_of(document);
+  REQUIRE(found.sets.size() >= 2);
+  CHECK(kinds_of(found.sets[0]) == std::set<std::string>{"limit_lift"}); // the operator's own hands
+  REQUIRE(found.sets[0].price);
+  CHECK(found.sets[0].price->amount == 0.0);
+  CHECK(*found.sets[1].price == Money{400.0, "EUR"});
+  document["prices"].erase("longer_driveline");
+  const Remedies partly = remedies_of(document);
+  for (const Remedy& remedy : partly.sets) {
+    if (kinds_of(remedy).count("longer_driveline") == 1) CHECK(!remedy.price);
+  }
+}
+
+TEST_CASE("what no change here heals is named, and the rest is healed") {
+  Json document = example("cutter-with-lever-at-1000");
+  document["implement"]["permitted_power"] = "40 kW"; // the tractor gives 58 kW
+  const Remedies found = remedies_of(document);
+  CHECK(std::count(found.without_remedy.begin(), found.without_remedy.end(), Check::permitted_power) == 1);
+  REQUIRE(!found.sets.empty());
+  CHECK(kinds_of(found.sets[0]) == std::set<std::string>{"select_gear"});
+  CHECK(found.sets[0].left == std::vector<Check>{Check::permitted_power});
+}
+
+TEST_CASE("bounds of the search are kept, and that they were met is said") {
+  RemedyOptions options;
+  options.most_cases = 3;
+  const Remedies found = remedies_of(example("strong-tractor-at-540"), options);
+  CHECK(found.search.cases <= 3);
+  CHECK(found.search.cut_off);
+  options.most_cases = 0;
+  CHECK_THROWS_AS(remedies_of(example("trailed-cutter-that-fits"), options), InputError);
+  options = {};
+  options.accept = Status::stop;
+  CHECK_THROWS_AS(remedies_of(example("trailed-cutter-that-fits"), options), InputError);
+}
+
+TEST_CASE("the report of remedies leaves nothing unfilled, and its JSON names every entry from and to") {
+  for (const char* name : {"cutter-with-lever-at-1000", "drawbar-left-in-the-540-hole",
+                           "mounted-mower-lifted-for-transport", "used-implement-without-papers"}) {
+    const Remedies found = remedies_of(example(name));
+    for (const UnitStyle style : {UnitStyle::metric, UnitStyle::us}) {
+      const std::string text = to_text(found, style);
+      CAPTURE(text);
+      CHECK(text.find('{') == std::string::npos);
+      CHECK(text.find("[change") == std::string::npos);
+      CHECK(text.find("[remedies") == std::string::npos);
+    }
+    CHECK(to_html(found).find("<html") != std::string::npos);
+    CHECK(to_markdown(found).find("[change") == std::string::npos);
+    const Json json = Json::parse(to_json(found));
+    CHECK(json.at("schema") == remedies_schema_version);
+    for (const Json& set : json.at("sets")) {
+      for (const Json& change : set.at("changes")) {
+        CHECK(!change.at("entries").empty());
+        for (const Json& entry : change.at("entries")) CHECK(entry.at("from") != entry.at("to"));
+      }
+    }
+  }
+}
