@@ -104,7 +104,7 @@ std::string line_and_column(std::string_view text, std::size_t byte) {
 }
 
 std::string form_problem(std::string_view text, std::size_t byte) {
-  const std::string whole = problem_of_whole(text);
+  std::string whole = problem_of_whole(text);
   if (!whole.empty()) return whole;
   if (byte > text.size()) return "the document ends too early: a closing }, ] or \" is missing";
   const std::size_t end = byte == 0 ? 0 : byte - 1;

@@ -77,7 +77,7 @@ std::string room_text(const Finding& finding) {
 }
 
 std::string figures_text(const Finding& finding, UnitStyle style) {
-  const std::string value = value_text(finding, style);
+  std::string value = value_text(finding, style);
   if (value.empty() || !finding.limit) return value;
   const std::string limit = limit_text(finding, style);
   const std::string room = room_text(finding);

@@ -47,7 +47,8 @@ std::string marks(const std::vector<std::size_t>& notes) {
   std::string links;
   for (const std::size_t note : notes) {
     const std::string number = std::to_string(note);
-    links += (links.empty() ? "" : ", ") + ("<a href=\"#note-" + number + "\">" + number + "</a>");
+    if (!links.empty()) links += ", ";
+    links += element("a href=\"#note-" + number + "\"", number);
   }
   return links.empty() ? links : " " + element("span class=\"note\"", "[" + links + "]");
 }

@@ -46,7 +46,7 @@ std::string within_line(const Line& line) { return escaped_within(line.text) + m
 std::string with_notes(const Line& line) { return escaped(line.text) + marks(line.notes); }
 
 std::string cell_text(const Cell& cell) {
-  const std::string words = within_line(cell.line);
+  std::string words = within_line(cell.line);
   if (!cell.status) return words;
   return "**" + escaped(status_word(*cell.status)) + "**" + (words.empty() ? "" : " " + words);
 }
