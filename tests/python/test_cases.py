@@ -79,6 +79,11 @@ def test_assessment(path: Path, assessments: dict[str, fieldshaft.Assessment]) -
     assert "<table>" in assessment._repr_html_()
     again = pickle.loads(pickle.dumps(assessment))
     assert again == assessment and hash(again) == hash(assessment)
+    assert again.case == assessment.case and again.findings == assessment.findings
+    for form in ("text", "markdown", "html", "json"):
+        for units in ("metric", "us"):
+            written = getattr(assessment, f"to_{form}")(units)
+            assert written == getattr(fieldshaft, f"to_{form}")(assessment, units) == getattr(again, f"to_{form}")(units)
     frame = assessment.to_frame()
     assert list(frame["id"]) == [f.id for f in assessment.findings]
     assert {"margin [-]", "value [SI]"} <= set(frame.columns)
@@ -88,8 +93,17 @@ def test_units_of_a_report(assessments: dict[str, fieldshaft.Assessment]) -> Non
     assessment = next(iter(assessments.values()))
     assert "lbf" in fieldshaft.to_text(assessment, "us")
     assert "lbf" not in fieldshaft.to_text(assessment)
-    with pytest.raises(fieldshaft.InputError, match="units = \"imperial\"; allowed: metric, us"):
+    with pytest.raises(fieldshaft.InputError, match="to_text: units = \"imperial\"; allowed: metric, us"):
         fieldshaft.to_text(assessment, "imperial")
+
+
+def test_pages(assessments: dict[str, fieldshaft.Assessment]) -> None:
+    assessment = next(iter(assessments.values()))
+    assert assessment.to_html().startswith("<!DOCTYPE html>") and "</html>" in assessment.to_html()
+    assert assessment.to_markdown().startswith("# ")
+    for name in ("to_text", "to_markdown", "to_html", "to_json"):
+        with pytest.raises(TypeError, match=f"{name}: report = 5"):
+            getattr(fieldshaft, name)(5)
 
 
 def test_schema() -> None:
@@ -174,6 +188,28 @@ def test_several_files(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> No
     reports = json.loads(capsys.readouterr().out)
     assert [report["file"] for report in reports] == [files[0], files[3]]
     assert main(["assess", *map(str, EXAMPLES)]) == 1
+
+
+@pytest.mark.parametrize(("form", "ending"), [("html", ".html"), ("markdown", ".md")])
+def test_pages_into_files(form: str, ending: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    page, folder = tmp_path / f"page{ending}", tmp_path / "pages"
+    assessment = fieldshaft.assess(fieldshaft.read_case_file(EXAMPLES[0]))
+    assert main(["assess", str(EXAMPLES[0]), f"--{form}", str(page), "--units", "us"]) == _expected_status(assessment)
+    assert page.read_text(encoding="utf-8") == getattr(assessment, f"to_{form}")("us")
+    assert main(["assess", *map(str, EXAMPLES[:2]), f"--{form}", str(folder)]) == 1
+    assert {p.name for p in folder.iterdir()} == {p.stem + ending for p in EXAMPLES[:2]}
+    assert capsys.readouterr() == ("", "")
+    assert main(["assess", str(EXAMPLES[0]), f"--{form}", str(tmp_path / "no" / "such")]) == 2
+    assert "No such file or directory" in capsys.readouterr().err
+
+
+def test_bar_on_a_terminal(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
+    monkeypatch.setattr(sys.stderr, "isatty", lambda: True, raising=False)
+    main(["assess", "--json", *map(str, EXAMPLES[:2])])
+    out, err = capsys.readouterr()
+    assert len(json.loads(out)) == 2 and "2/2" in err
+    main(["assess", "--json", str(EXAMPLES[0])])
+    assert capsys.readouterr().err == ""
 
 
 def _run(*arguments: str) -> subprocess.CompletedProcess[str]:

@@ -36,6 +36,7 @@ OTHER_FORM = {
 OTHER_CONSTANTS = {
     "_schema_version": "the schema entry of the document",
     "_count": "len(...) of the enumeration",
+    "screened_checks": "screened_checks()",
     "outside_": "comes with the result of the formula",
     "pi": "math.pi",
 }

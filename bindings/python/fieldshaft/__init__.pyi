@@ -7,24 +7,35 @@ from pint import Quantity
 from pint.facets.plain import PlainQuantity
 
 from fieldshaft import si as si
+from fieldshaft._constants import Constants
+from fieldshaft._advice import (
+    Change as Change,
+    Changeover as Changeover,
+    Remedies as Remedies,
+    Remedy as Remedy,
+    changeover as changeover,
+    remedies as remedies,
+)
 from fieldshaft._cases import (
     Assessment as Assessment,
     Case as Case,
-    CaseError as CaseError,
-    CaseProblem as CaseProblem,
     Finding as Finding,
-    ReportedValue as ReportedValue,
-    Status as Status,
     assess as assess,
     case_json_schema as case_json_schema,
     read_case as read_case,
     read_case_file as read_case_file,
-    to_json as to_json,
-    to_text as to_text,
 )
-from fieldshaft._constants import Constants
-from fieldshaft._errors import InputError as InputError
-from fieldshaft._quantities import QuantityRecord
+from fieldshaft._documents import (
+    CaseError as CaseError,
+    CaseProblem as CaseProblem,
+)
+from fieldshaft._farms import (
+    Farm as Farm,
+    farm_json_schema as farm_json_schema,
+    read_farm as read_farm,
+    read_farm_file as read_farm_file,
+    screened_checks as screened_checks,
+)
 from fieldshaft._quantity_cycles import (
     Cycles as Cycles,
     close_residue as close_residue,
@@ -34,6 +45,16 @@ from fieldshaft._quantity_cycles import (
     history_damage as history_damage,
     miner_damage as miner_damage,
 )
+from fieldshaft._reports import (
+    ReportedValue as ReportedValue,
+    Status as Status,
+    to_html as to_html,
+    to_json as to_json,
+    to_markdown as to_markdown,
+    to_text as to_text,
+)
+from fieldshaft._errors import InputError as InputError
+from fieldshaft._quantities import QuantityRecord
 from fieldshaft._records import Sourced as Sourced
 from fieldshaft._records import Validated as Validated
 from fieldshaft.si import (
@@ -127,6 +148,8 @@ __all__ = [
     "CaseProblem",
     "ChainPart",
     "ChainState",
+    "Change",
+    "Changeover",
     "ClutchContact",
     "ClutchEngagement",
     "CoarsePitch",
@@ -163,6 +186,7 @@ __all__ = [
     "EnvelopeOptions",
     "EnvelopeTableRow",
     "ExcitationOrder",
+    "Farm",
     "FarthestFlight",
     "FatigueStrength",
     "FeedBasis",
@@ -264,6 +288,8 @@ __all__ = [
     "RecommendedPower",
     "RecommendedPowers",
     "RectangleSection",
+    "Remedies",
+    "Remedy",
     "RepairClass",
     "ReportedValue",
     "Rod",
@@ -393,6 +419,7 @@ __all__ = [
     "capital_recovery_factor",
     "case_json_schema",
     "chain_at",
+    "changeover",
     "check_length",
     "check_limits",
     "checked_tube_lengths",
@@ -459,6 +486,7 @@ __all__ = [
     "equivalent_row_angle_small",
     "equivalent_shaft_length",
     "excess",
+    "farm_json_schema",
     "farthest_throw",
     "fatigue_diameter",
     "fatigue_life_factor",
@@ -521,6 +549,7 @@ __all__ = [
     "joint_pulse",
     "joint_speed_ratio",
     "joint_speed_variation",
+    "joint_torque_swing",
     "kernel_is_available",
     "least_clearance",
     "least_critical_speed",
@@ -582,6 +611,8 @@ __all__ = [
     "rayleigh_critical_speed",
     "read_case",
     "read_case_file",
+    "read_farm",
+    "read_farm_file",
     "real_interest",
     "real_interest_by_difference",
     "rear_joint_position",
@@ -591,6 +622,7 @@ __all__ = [
     "relative_phase",
     "reliability_factor",
     "remaining_value",
+    "remedies",
     "repair_class_named",
     "repair_classes",
     "repair_cost",
@@ -604,6 +636,7 @@ __all__ = [
     "sae_spline",
     "sag_critical_speed",
     "scaled_spline",
+    "screened_checks",
     "seat_divisor",
     "seen_from",
     "shaft_damping",
@@ -682,7 +715,9 @@ __all__ = [
     "throw_flight",
     "tip_speed",
     "tip_speed_over_ground",
+    "to_html",
     "to_json",
+    "to_markdown",
     "to_text",
     "tolerant_driveline_envelope",
     "top_link_for",
@@ -2150,6 +2185,7 @@ def joint_pulse(angle: _QuantityLike, pulse: ArrayLike = ...) -> Quantity[Any]: 
 def interference_table(train: TorsionalTrain | si.TorsionalTrain, orders: Iterable[ExcitationOrder], speeds: SpeedRange | si.SpeedRange) -> tuple[Interference, ...]: ...
 def forced_response(train: TorsionalTrain | si.TorsionalTrain, excitation: TorsionalExcitation | si.TorsionalExcitation, steady: Iterable[_QuantityLike] = ...) -> Validated: ...
 def shaft_damping(stiffness: _QuantityLike, loss_factor: _Number, frequency: _QuantityLike) -> Quantity[Any]: ...
+def joint_torque_swing(stiffness: _QuantityLike, inertia: _QuantityLike, angle: _QuantityLike, speed: _QuantityLike) -> Validated: ...
 def simulation_end_text(end: SimulationEnd | str) -> str: ...
 def simulate(line: PtoLine | si.PtoLine, settings: SimulationSettings | si.SimulationSettings = ...) -> SimulationResult: ...
 def torque_sn_line(line: SnLine | si.SnLine, diameter: _QuantityLike, notch_factor: _Number = ..., bore_ratio: _Number = ...) -> TorqueSnLine: ...

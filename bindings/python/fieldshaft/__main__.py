@@ -1,4 +1,4 @@
-"""fieldshaft on the command line: python -m fieldshaft assess FILE..."""
+"""fieldshaft on the command line: python -m fieldshaft assess FILE..., python -m fieldshaft study FILE."""
 
 from __future__ import annotations
 
@@ -6,13 +6,27 @@ import argparse
 import importlib
 import json
 import sys
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
+from pathlib import Path
 from typing import Any
 
-from fieldshaft._cases import Assessment, CaseError, Status, assess, read_case_file
+from fieldshaft._cases import assess, read_case_file
+from fieldshaft._documents import CaseError
 from fieldshaft._errors import InputError
+from fieldshaft._reports import Report, Status
 
 FINE, OBJECTION, BAD_INPUT = 0, 1, 2
+
+#: Forms of a report that go into files, with the ending that their names have in a folder.
+PAGES = {"html": ".html", "markdown": ".md"}
+
+
+def _add_forms(command: argparse.ArgumentParser) -> None:
+    forms = command.add_mutually_exclusive_group()
+    forms.add_argument("--json", action="store_true", help="print JSON; a list if there are several files")
+    forms.add_argument("--html", metavar="PATH", help="write an HTML page into this file; several go into this folder")
+    forms.add_argument("--markdown", metavar="PATH", help="the same as Markdown")
+    command.add_argument("--units", choices=("metric", "us"), default="metric", help="units of the report")
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -25,8 +39,7 @@ def _parser() -> argparse.ArgumentParser:
         "without anything that is not known, 1 otherwise, 2 for input that cannot be read; of several files the worst.",
     )
     command.add_argument("files", nargs="+", metavar="FILE", help="a case document, .json or .toml")
-    command.add_argument("--json", action="store_true", help="print JSON; a list if there are several files")
-    command.add_argument("--units", choices=("metric", "us"), default="metric", help="units of the report")
+    _add_forms(command)
     return parser
 
 
@@ -37,15 +50,15 @@ def _with_progress(files: list[str]) -> Iterable[str]:
             tqdm = importlib.import_module("tqdm").tqdm
         except ImportError:
             return files
-        bar: Iterable[str] = tqdm(files, unit="case", file=sys.stderr)
+        bar: Iterable[str] = tqdm(files, unit="file", file=sys.stderr)
         return bar
     return files
 
 
-def _assess(path: str) -> Assessment | None:
-    """The assessment of a file; None after a message if it cannot be read."""
+def _worked(path: str, work: Callable[[str], Report]) -> Report | None:
+    """The report of a file; None after a message if it cannot be read."""
     try:
-        return assess(read_case_file(path))
+        return work(path)
     except CaseError as error:
         for problem in error.problems:
             print(f"{path}: {problem}", file=sys.stderr)
@@ -54,33 +67,59 @@ def _assess(path: str) -> Assessment | None:
     return None
 
 
-def _status(assessment: Assessment | None) -> int:
-    if assessment is None:
+def _status(report: Report | None) -> int:
+    if report is None:
         return BAD_INPUT
-    return FINE if assessment.verdict in (Status.ok, Status.caution) else OBJECTION
+    return FINE if getattr(report, "verdict", None) in (Status.ok, Status.caution) else OBJECTION
 
 
-def _print_json(results: list[tuple[str, Assessment]], units: str, several: bool) -> None:
-    reports: list[dict[str, Any]] = [{"file": path, **json.loads(a.to_json(units))} for path, a in results]
+Results = list[tuple[str, Report]]
+
+
+def _print_json(results: Results, units: str, several: bool) -> None:
+    reports: list[dict[str, Any]] = [{"file": path, **json.loads(report.to_json(units))} for path, report in results]
     if several:
         print(json.dumps(reports, ensure_ascii=False, indent=2))
     elif reports:
-        print(results[0][1].to_json(units))
+        print(results[0][1].to_json(units), end="")
 
 
-def _print_text(results: list[tuple[str, Assessment]], units: str, several: bool) -> None:
-    for i, (path, assessment) in enumerate(results):
+def _print_text(results: Results, units: str, several: bool) -> None:
+    for i, (path, report) in enumerate(results):
         if several:
             print(f"{chr(10) if i else ''}== {path} ==\n")
-        print(assessment.to_text(units), end="")
+        print(report.to_text(units), end="")
+
+
+def _write_pages(results: Results, form: str, target: Path, units: str, several: bool) -> None:
+    """One file, or one in a folder for each of several files, which keep their names."""
+    if several:
+        target.mkdir(parents=True, exist_ok=True)
+    for path, report in results:
+        place = target / (Path(path).stem + PAGES[form]) if several or target.is_dir() else target
+        place.write_text(getattr(report, f"to_{form}")(units), encoding="utf-8")
+
+
+def _write(results: Results, options: argparse.Namespace, several: bool) -> int:
+    form = next((name for name in PAGES if getattr(options, name)), None)
+    if form is None:
+        (_print_json if options.json else _print_text)(results, options.units, several)
+        return FINE
+    target = Path(getattr(options, form))
+    try:
+        _write_pages(results, form, target, options.units, several)
+    except OSError as error:
+        print(f"{error.filename or target}: {error.strerror or error}", file=sys.stderr)
+        return BAD_INPUT
+    return FINE
 
 
 def main(arguments: list[str] | None = None) -> int:
     options = _parser().parse_args(arguments)
-    outcomes = [(path, _assess(path)) for path in _with_progress(options.files)]
-    results = [(path, assessment) for path, assessment in outcomes if assessment is not None]
-    (_print_json if options.json else _print_text)(results, options.units, len(options.files) > 1)
-    return max(_status(assessment) for _, assessment in outcomes)
+    outcomes = [(path, _worked(path, lambda name: assess(read_case_file(name)))) for path in _with_progress(options.files)]
+    results = [(path, report) for path, report in outcomes if report is not None]
+    written = _write(results, options, len(options.files) > 1)
+    return max(written, *(_status(report) for _, report in outcomes))
 
 
 if __name__ == "__main__":

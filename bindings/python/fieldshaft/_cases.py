@@ -1,132 +1,30 @@
-"""Cases, their assessment, and reports."""
+"""Cases and their assessment."""
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
 from os import PathLike
-from pathlib import Path
 from typing import Any
 
 from fieldshaft import _core
-from fieldshaft._records import Name, Record, fill, given
+from fieldshaft._documents import Document, document_text, read_document_file
+from fieldshaft._records import Record, fill, given
+from fieldshaft._reports import Report, ReportedValue, Status
 
 
-class Status(Name):
-    """What a check found, from the best to the worst. The verdict of a case is its worst finding."""
-
-    ok = "ok"
-    caution = "caution"
-    not_known = "not_known"
-    stop = "stop"
-
-
-class CaseProblem(Record):
-    """One wrong entry of a case document.
-
-    Attributes
-    ----------
-    path : str
-        Where it stands, such as tractor.pto.gears[1].pto_speed; empty for the document itself.
-    value : str
-        As written; "missing" where nothing stands.
-    expected : str
-        In words, with the unit and the allowed range.
-    """
-
-    __slots__ = ("path", "value", "expected")
-    path: str
-    value: str
-    expected: str
-
-    def __init__(self, path: str, value: str, expected: str) -> None:
-        fill(self, (path, value, expected))
-
-    def __str__(self) -> str:
-        return f"{self.path or 'document'}: {self.value}; expected {self.expected}"
-
-
-class CaseError(ValueError):
-    """A case document that cannot be read.
-
-    Attributes
-    ----------
-    problems : tuple of CaseProblem
-        Every wrong entry at once.
-    """
-
-    def __init__(self, problems: Any) -> None:
-        super().__init__(problems)
-        self.problems = tuple(p if isinstance(p, CaseProblem) else CaseProblem(*p) for p in problems)
-
-    def __str__(self) -> str:
-        return "\n".join(map(str, self.problems))
-
-
-_core.register_case_error(CaseError)
-
-
-class Case:
+class Case(Document):
     """A tractor, an implement, the driveline between them and the range in which they work.
 
     Made by read_case or read_case_file. Two cases are equal if they hold the same data.
     """
 
-    __slots__ = ("_handle", "_text")
-
-    def __init__(self, text: str) -> None:
-        self._handle = _core.read_case(text)
-        self._text: str | None = None
-
-    def to_json(self) -> str:
-        """The case as a JSON document that reads back to the same case; quantities are in SI units."""
-        if self._text is None:
-            self._text = _core.write_case(self._handle)
-        return self._text
-
-    def to_dict(self) -> dict[str, Any]:
-        """The case document as a dictionary."""
-        document: dict[str, Any] = json.loads(self.to_json())
-        return document
-
-    def __eq__(self, other: object) -> bool:
-        return self.to_json() == other.to_json() if isinstance(other, Case) else NotImplemented
-
-    def __hash__(self) -> int:
-        return hash(self.to_json())
-
-    def __reduce__(self) -> tuple[Any, ...]:
-        return Case, (self.to_json(),)
+    __slots__ = ()
+    _kind = "case"
 
     def __repr__(self) -> str:
         document = self.to_dict()
         tractor, implement = (document.get(part, {}).get("name", "unnamed") for part in ("tractor", "implement"))
         return f"<Case {document.get('title', '')!r}: {tractor} with {implement}>"
-
-
-class ReportedValue(Record):
-    """A number of a report.
-
-    Attributes
-    ----------
-    si : float
-        In SI units.
-    unit : str
-        The SI unit; empty for a plain number.
-    text : str
-        As the report prints it.
-    """
-
-    __slots__ = ("si", "unit", "text")
-    si: float
-    unit: str
-    text: str
-
-    def __init__(self, si: float, unit: str, text: str) -> None:
-        fill(self, (si, unit, text))
-
-    def __str__(self) -> str:
-        return self.text
 
 
 def _reported(entry: Any) -> ReportedValue | None:
@@ -203,7 +101,7 @@ class Finding(Record):
         return f"<Finding {self.id}: {self.status} - {self.text}>"
 
 
-class Assessment:
+class Assessment(Report):
     """The findings of a case.
 
     Attributes
@@ -222,17 +120,39 @@ class Assessment:
         Whether a check that passes rests on a limit that is remembered and not yet verified.
     """
 
-    __slots__ = ("case", "_handle", "_report", "verdict", "headline", "findings", "not_examined", "rests_on_memory")
+    __slots__ = ("case", "findings")
 
     def __init__(self, case: Case) -> None:
+        super().__init__(_core.assess(case._handle))
         self.case = case
-        self._handle = _core.assess(case._handle)
-        self._report: dict[str, Any] = json.loads(_core.to_json(self._handle, "metric"))
-        self.verdict = Status(self._report["verdict"])
-        self.headline: str = self._report["headline"]
-        self.findings = tuple(Finding(entry) for entry in self._report["findings"])
-        self.not_examined = tuple(self._report.get("not_examined", ()))
-        self.rests_on_memory: bool = self._report["rests_on_memory"]
+        self.findings = tuple(Finding(entry) for entry in self._document["findings"])
+
+    def _more(self) -> dict[str, Any]:
+        return {"case": self.case}
+
+    def _restore(self, more: dict[str, Any]) -> None:
+        self.case = more["case"]
+        self.findings = tuple(Finding(entry) for entry in self._document["findings"])
+
+    @property
+    def verdict(self) -> Status:
+        """The worst finding."""
+        return Status(self._document["verdict"])
+
+    @property
+    def headline(self) -> str:
+        """The verdict in words."""
+        return str(self._document["headline"])
+
+    @property
+    def not_examined(self) -> tuple[Any, ...]:
+        """Checks that do not apply to this case."""
+        return tuple(self._document.get("not_examined", ()))
+
+    @property
+    def rests_on_memory(self) -> bool:
+        """Whether a check that passes rests on a limit that is remembered and not yet verified."""
+        return bool(self._document["rests_on_memory"])
 
     def find(self, check: str) -> Finding | None:
         """The finding of a check by its id; None if that check does not apply."""
@@ -242,19 +162,6 @@ class Assessment:
         """How many findings have a status."""
         wanted = Status(status)
         return sum(finding.status is wanted for finding in self.findings)
-
-    def to_dict(self) -> dict[str, Any]:
-        """The report as a dictionary, SI numbers and texts side by side."""
-        document: dict[str, Any] = json.loads(self.to_json())
-        return document
-
-    def to_json(self, units: str = "metric") -> str:
-        """The report as a JSON document."""
-        return str(_core.to_json(self._handle, units))
-
-    def to_text(self, units: str = "metric") -> str:
-        """The report as plain text."""
-        return str(_core.to_text(self._handle, units))
 
     def to_frame(self) -> Any:
         """The findings as a pandas data frame, one row each; numbers are in SI units, which a column names."""
@@ -275,17 +182,8 @@ class Assessment:
             }
         )
 
-    def __eq__(self, other: object) -> bool:
-        return self._report == other._report if isinstance(other, Assessment) else NotImplemented
-
-    def __hash__(self) -> int:
-        return hash(self.to_json())
-
-    def __reduce__(self) -> tuple[Any, ...]:
-        return Assessment, (self.case,)
-
     def __repr__(self) -> str:
-        return f"<Assessment {self._report['title']!r}: {self.headline}>"
+        return f"<Assessment {self._document['title']!r}: {self.headline}>"
 
     def _repr_html_(self) -> str:
         from html import escape
@@ -317,11 +215,7 @@ def read_case(text: str | Mapping[str, Any]) -> Case:
     CaseError
         With every wrong entry of the document at once.
     """
-    if isinstance(text, Mapping):
-        text = json.dumps(text, ensure_ascii=False, default=str)
-    if not isinstance(text, str):
-        raise TypeError(f"read_case: text{given(text)}; expected a JSON document or a mapping")
-    return Case(text)
+    return Case(document_text("read_case", text))
 
 
 def read_case_file(path: str | PathLike[str]) -> Case:
@@ -343,20 +237,7 @@ def read_case_file(path: str | PathLike[str]) -> Case:
     OSError
         If the file cannot be read.
     """
-    data = Path(path).read_bytes()
-    try:
-        text = data.decode("utf-8-sig")
-        if Path(path).suffix.lower() != ".toml":
-            return read_case(text)
-        import tomllib
-
-        return read_case(tomllib.loads(text))
-    except UnicodeDecodeError as error:
-        raise CaseError([("", f"byte {error.start}", "text in UTF-8")]) from None
-    except ValueError as error:
-        if isinstance(error, CaseError):
-            raise
-        raise CaseError([("", str(error), "a TOML document")]) from None
+    return read_case(read_document_file(path))
 
 
 def assess(case: Case) -> Assessment:
@@ -377,34 +258,12 @@ def assess(case: Case) -> Assessment:
     return Assessment(case)
 
 
-def to_text(assessment: Assessment, units: str = "metric") -> str:
-    """The report of an assessment as plain text; `units` is "metric" or "us"."""
-    return assessment.to_text(units)
-
-
-def to_json(assessment: Assessment, units: str = "metric") -> str:
-    """The report of an assessment as a JSON document, SI numbers and texts side by side."""
-    return assessment.to_json(units)
-
-
 def case_json_schema() -> dict[str, Any]:
     """The JSON Schema (draft 2020-12) of the case document."""
+    import json
+
     schema: dict[str, Any] = json.loads(_core.case_json_schema())
     return schema
 
 
-__all__ = [
-    "Assessment",
-    "Case",
-    "CaseError",
-    "CaseProblem",
-    "Finding",
-    "ReportedValue",
-    "Status",
-    "assess",
-    "case_json_schema",
-    "read_case",
-    "read_case_file",
-    "to_json",
-    "to_text",
-]
+__all__ = ["Assessment", "Case", "Finding", "assess", "case_json_schema", "read_case", "read_case_file"]

@@ -7,6 +7,8 @@ import sys
 from collections.abc import Iterable
 from typing import Any
 
+from fieldshaft._errors import InputError
+
 
 def _same(a: Any, b: Any) -> bool:
     if a is b:
@@ -128,6 +130,16 @@ class Name(enum.StrEnum):
 
     def __repr__(self) -> str:
         return f"<{type(self).__name__}: {self.value!r}>"
+
+
+def choice(cls: type[Name], value: Any, function: str, parameter: str) -> Any:
+    """A member of an enumeration by its name; InputError names what else there is."""
+    if not isinstance(value, str):
+        raise TypeError(f"{function}: {parameter}{given(value)}; expected one of: {', '.join(cls)}")
+    try:
+        return cls(value)
+    except ValueError:
+        raise InputError(function, parameter, repr(str(value)), f"one of: {', '.join(cls)}") from None
 
 
 class Sourced(Record):

@@ -126,10 +126,22 @@ def si_stub(library: Library) -> str:
     return "".join(parts)
 
 
-CASE_NAMES = [
-    "Assessment", "Case", "CaseError", "CaseProblem", "Finding", "ReportedValue", "Status", "assess", "case_json_schema",
-    "read_case", "read_case_file", "to_json", "to_text",
-]  # fmt: skip
+#: What is written by hand, by its module.
+BY_HAND = {
+    "_advice": ["Change", "Changeover", "Remedies", "Remedy", "changeover", "remedies"],
+    "_cases": ["Assessment", "Case", "Finding", "assess", "case_json_schema", "read_case", "read_case_file"],
+    "_documents": ["CaseError", "CaseProblem"],
+    "_farms": ["Farm", "farm_json_schema", "read_farm", "read_farm_file", "screened_checks"],
+    "_quantity_cycles": ["Cycles", *layers.CYCLES],
+    "_reports": ["ReportedValue", "Status", "to_html", "to_json", "to_markdown", "to_text"],
+}
+
+
+def _imports() -> str:
+    return "".join(
+        f"from fieldshaft.{module} import (\n{''.join(f'    {name} as {name},' + chr(10) for name in names)})\n"
+        for module, names in BY_HAND.items()
+    )
 
 
 def quantity_stub(library: Library) -> str:
@@ -139,17 +151,16 @@ def quantity_stub(library: Library) -> str:
         HEAD,
         "from collections.abc import Iterable, Sequence\nfrom typing import Any\n\n",
         "from numpy.typing import ArrayLike\nfrom pint import Quantity\nfrom pint.facets.plain import PlainQuantity\n\n",
-        "from fieldshaft import si as si\nfrom fieldshaft._cases import (\n",
-        *(f"    {name} as {name},\n" for name in CASE_NAMES),
-        ")\nfrom fieldshaft._constants import Constants\nfrom fieldshaft._errors import InputError as InputError\n",
-        "from fieldshaft._quantities import QuantityRecord\nfrom fieldshaft._quantity_cycles import (\n",
-        *(f"    {name} as {name},\n" for name in ["Cycles", *layers.CYCLES]),
-        ")\nfrom fieldshaft._records import Sourced as Sourced\nfrom fieldshaft._records import Validated as Validated\n",
+        "from fieldshaft import si as si\nfrom fieldshaft._constants import Constants\n",
+        _imports(),
+        "from fieldshaft._errors import InputError as InputError\nfrom fieldshaft._quantities import QuantityRecord\n",
+        "from fieldshaft._records import Sourced as Sourced\nfrom fieldshaft._records import Validated as Validated\n",
         "from fieldshaft.si import (\n",
         *(f"    {name} as {name},\n" for name in shared),
         ")\n\n",
         layers.exported(
-            library, ["InputError", "Sourced", "Validated", "Cycles", "constants", "si", *layers.CYCLES, *CASE_NAMES]
+            library,
+            ["InputError", "Sourced", "Validated", "constants", "si", *(name for names in BY_HAND.values() for name in names)],
         ),
         "\n__version__: str\nconstants: Constants\n\n",
         # What a registry makes is a PlainQuantity to some type checkers and a Quantity to others.
@@ -162,19 +173,21 @@ def quantity_stub(library: Library) -> str:
     return "".join(parts)
 
 
+#: Functions of the module that are bound by hand.
+CORE_BY_HAND = [
+    "assess", "case_json_schema", "changed_case", "changeover", "farm_json_schema", "read_case", "read_farm",
+    "register_case_error", "remedies", "screened_checks", "to_html", "to_json", "to_markdown", "to_text", "write_case", "write_farm",
+]  # fmt: skip
+
+
 def core_stub(library: Library) -> str:
     functions = [f.core_name for f in library.formulas]
     functions += [s.name for s in library.structs.values() if s.is_input and not s.make]
     functions += [f"{c.name}_constant" for c in library.constants]
     functions += [*layers.CYCLES, "parse", "register", "register_error"]
     lines = [f"def {name}(*arguments: Any) -> Any: ...\n" for name in functions]
-    fixed = (
-        "class Case: ...\nclass Assessment: ...\n\n"
-        "def register_case_error(arg0: Any, /) -> None: ...\ndef read_case(arg0: str, /) -> Case: ...\n"
-        "def write_case(arg0: Case, /) -> str: ...\ndef case_json_schema() -> str: ...\n"
-        "def assess(arg0: Case, /) -> Assessment: ...\n"
-        "def to_text(arg0: Assessment, arg1: str, /) -> str: ...\ndef to_json(arg0: Assessment, arg1: str, /) -> str: ...\n"
-    )
+    classes = "".join(f"class {name}: ...\n" for name in ("Assessment", "Case", "Changeover", "Farm", "Remedies"))
+    fixed = classes + "".join(f"def {name}(*arguments: Any) -> Any: ...\n" for name in CORE_BY_HAND)
     return HEAD + "from typing import Any\n\n" + fixed + "".join(lines)
 
 

@@ -1,8 +1,9 @@
-// Cases, assessments and reports. The objects stay in C++; Python wraps them.
+// Cases and farms, what the library finds about them, and its reports. The objects stay in C++; Python wraps them.
 
 #include "arrays.hpp"
 #include "modules.hpp"
 
+#include <fieldshaft/core/threads.hpp>
 #include <fieldshaft/fieldshaft.hpp>
 
 #include <pybind11/pybind11.h>
@@ -16,26 +17,12 @@ namespace {
 PyObject* case_error = nullptr;
 
 fieldshaft::UnitStyle style_of(const std::string& units) {
-  if (units == "metric") return fieldshaft::UnitStyle::metric;
-  if (units == "us") return fieldshaft::UnitStyle::us;
-  fieldshaft::fail_input("report", "units", "\"" + units + "\"", "metric, us");
+  return units == "us" ? fieldshaft::UnitStyle::us : fieldshaft::UnitStyle::metric;
 }
 
-/// Turns the exceptions of the library into Python's.
-template <class Code> auto translated(Code&& code) {
-  try {
-    return code();
-  } catch (...) {
-    translate_exception();
-    throw py::error_already_set();
-  }
-}
-
-fieldshaft::Case read_case(const std::string& text) {
-  fieldshaft::CaseReading reading = fieldshaft::try_read_case(text);
-  if (reading.result) return std::move(*reading.result);
+[[noreturn]] void fail_reading(const std::vector<fieldshaft::CaseProblem>& found) {
   py::list problems;
-  for (const fieldshaft::CaseProblem& problem : reading.problems) {
+  for (const fieldshaft::CaseProblem& problem : found) {
     problems.append(py::make_tuple(problem.path, problem.value, problem.expected));
   }
   const py::object error = py::reinterpret_borrow<py::object>(case_error)(problems);
@@ -43,35 +30,129 @@ fieldshaft::Case read_case(const std::string& text) {
   throw py::error_already_set();
 }
 
-fieldshaft::Assessment assess(const fieldshaft::Case& value) {
+/// Turns the exceptions of the library into Python's.
+template <class Code> auto translated(Code&& code) {
+  try {
+    return code();
+  } catch (const fieldshaft::CaseError& error) {
+    fail_reading(error.problems());
+  } catch (const py::error_already_set&) {
+    throw;
+  } catch (...) {
+    translate_exception();
+    throw py::error_already_set();
+  }
+}
+
+/// Arguments are read by the same rules as everywhere; a Python error that is set travels on.
+template <class Code> auto with_python(Code&& code) {
+  try {
+    return code();
+  } catch (const PythonError&) {
+    throw py::error_already_set();
+  } catch (...) {
+    translate_exception();
+    throw py::error_already_set();
+  }
+}
+
+/// The same without the interpreter's lock.
+template <class Code> auto worked(Code&& code) {
   return translated([&] {
     const py::gil_scoped_release released;
-    return fieldshaft::assess(value);
+    return code();
   });
 }
 
-/// The reports that the library writes, by their names in Python.
-template <class Writer> void add_report(py::module_& module, const char* name, Writer writer) {
-  module.def(name, [writer](const fieldshaft::Assessment& assessment, const std::string& units) {
-    return translated([&] { return writer(assessment, style_of(units)); });
+/// What was read, or CaseError with every problem.
+template <class Reading> auto read(Reading reading) {
+  if (!reading.result) fail_reading(reading.problems);
+  return std::move(*reading.result);
+}
+
+/// The reports of a result, each under the name that it has in C++.
+template <class T> void add_reports(py::module_& module) {
+  const auto add = [&module](const char* name, auto writer) {
+    module.def(name, [writer](const T& result, const std::string& units) {
+      return translated([&] { return writer(result, style_of(units)); });
+    });
+  };
+  using fieldshaft::UnitStyle;
+  add("to_text", [](const T& result, UnitStyle style) { return fieldshaft::to_text(result, style); });
+  add("to_markdown", [](const T& result, UnitStyle style) { return fieldshaft::to_markdown(result, style); });
+  add("to_html", [](const T& result, UnitStyle style) { return fieldshaft::to_html(result, style); });
+  add("to_json", [](const T& result, UnitStyle style) { return fieldshaft::to_json(result, style); });
+}
+
+/// How far a search goes, as Python gives it: a status, then numbers in the order of RemedyOptions.
+fieldshaft::RemedyOptions options_of(int accept, const py::sequence& bounds) {
+  const auto whole = [&bounds](std::size_t i, const char* name) {
+    const double value = read_number(bounds[i].ptr(), {"remedies", name, ""});
+    return checked_count(value, "remedies", name);
+  };
+  return {static_cast<fieldshaft::Status>(accept),
+          whole(0, "most_changes"),
+          whole(1, "beyond_smallest"),
+          whole(2, "most_sets"),
+          whole(3, "most_cases"),
+          whole(4, "most_ranges"),
+          read_number(bounds[5].ptr(), {"remedies", "least_need", ""})};
+}
+
+void add_remedies(py::module_& module) {
+  using fieldshaft::Remedies;
+  py::class_<Remedies>(module, "Remedies");
+  module.def("remedies", [](const fieldshaft::Case& value, int accept, const py::sequence& bounds) {
+    const auto options = with_python([&] { return options_of(accept, bounds); });
+    return worked([&] { return fieldshaft::remedies(value, options); });
   });
+  module.def("changed_case", [](const Remedies& found, std::size_t set) { return found.sets.at(set).changed; });
+  add_reports<Remedies>(module);
+}
+
+void add_changeover(py::module_& module) {
+  using fieldshaft::AngularSpeed;
+  using fieldshaft::Changeover;
+  py::class_<Changeover>(module, "Changeover");
+  module.def("changeover", [](int arrangement, int from, double from_speed, int to, double to_speed) {
+    return translated([&] {
+      return fieldshaft::changeover(static_cast<fieldshaft::StubArrangement>(arrangement),
+                                    {from, AngularSpeed::from_value(from_speed)},
+                                    {to, AngularSpeed::from_value(to_speed)});
+    });
+  });
+  add_reports<Changeover>(module);
 }
 
 } // namespace
 
 void add_assess(PyObject* object) {
   auto module = py::reinterpret_borrow<py::module_>(object);
-  py::class_<fieldshaft::Case>(module, "Case");
-  py::class_<fieldshaft::Assessment>(module, "Assessment");
-  module.def("register_case_error", [](const py::object& error) { case_error = Py_NewRef(error.ptr()); });
-  module.def("read_case", &read_case);
-  module.def("write_case", [](const fieldshaft::Case& value) { return fieldshaft::write_case(value); });
-  module.def("case_json_schema", [] { return fieldshaft::case_json_schema(); });
-  module.def("assess", &assess);
   using fieldshaft::Assessment;
-  using fieldshaft::UnitStyle;
-  add_report(module, "to_text", [](const Assessment& a, UnitStyle style) { return fieldshaft::to_text(a, style); });
-  add_report(module, "to_json", [](const Assessment& a, UnitStyle style) { return fieldshaft::to_json(a, style); });
+  using fieldshaft::Case;
+  using fieldshaft::Farm;
+  py::class_<Case>(module, "Case");
+  py::class_<Farm>(module, "Farm");
+  py::class_<Assessment>(module, "Assessment");
+  module.def("register_case_error", [](const py::object& error) { case_error = Py_NewRef(error.ptr()); });
+
+  module.def("read_case", [](const std::string& text) { return read(fieldshaft::try_read_case(text)); });
+  module.def("write_case", [](const Case& value) { return fieldshaft::write_case(value); });
+  module.def("case_json_schema", [] { return fieldshaft::case_json_schema(); });
+  module.def("assess", [](const Case& value) { return worked([&] { return fieldshaft::assess(value); }); });
+  add_reports<Assessment>(module);
+
+  add_remedies(module);
+  add_changeover(module);
+
+  module.def("read_farm", [](const std::string& text) { return read(fieldshaft::try_read_farm(text)); });
+  module.def("write_farm", [](const Farm& value) { return fieldshaft::write_farm(value); });
+  module.def("farm_json_schema", [] { return fieldshaft::farm_json_schema(); });
+  module.def("screened_checks", [] {
+    py::list ids;
+    for (const fieldshaft::Check check : fieldshaft::screened_checks) ids.append(fieldshaft::check_id(check));
+    return ids;
+  });
 }
 
 } // namespace fieldshaft_python
