@@ -32,14 +32,18 @@ const char* check_id(Check check) noexcept {
   case Check::transport_angle: return "joint.transport_angle";
   case Check::angle_difference: return "joint.angle_difference";
   case Check::speed_variation: return "joint.speed_variation";
+  case Check::yoke_phase: return "joint.yoke_phase";
+  case Check::joint_torque_swing: return "joint.torque_swing";
   case Check::overlap: return "telescope.overlap";
   case Check::clearance: return "telescope.clearance";
+  case Check::whirling: return "driveline.whirling";
   case Check::cut_list: return "telescope.cut_list";
   case Check::guard_tubes: return "telescope.guard_tubes";
   case Check::turn_limit: return "turn.limit";
   case Check::lift_limit: return "lift.limit";
   case Check::fouling: return "driveline.fouling";
   case Check::hand_check: return "driveline.hand_check";
+  case Check::resonance: return "driveline.resonance";
   case Check::tip_speed: return "rotor.tip_speed";
   case Check::overspeed_at_high_idle: return "rotor.overspeed_at_high_idle";
   case Check::overspeed_in_other_gears: return "rotor.overspeed_in_other_gears";
@@ -122,6 +126,7 @@ Assessment assessing::assess_over(const Case& value, const DrivelineOverRange& r
   assessing::check_strength(value, range, findings);
   assessing::check_drawbar(value, findings);
   assessing::check_driveline(value, range, findings);
+  assessing::check_vibration(value, range, findings);
   assessing::check_cut_list(value, range, findings);
   assessing::check_guard_tubes(value, range, findings);
   if (depth == Depth::whole) {

@@ -15,6 +15,8 @@ void check_power(const Case& value, Findings& findings);
 void check_strength(const Case& value, const DrivelineOverRange& range, Findings& findings);
 void check_drawbar(const Case& value, Findings& findings);
 void check_driveline(const Case& value, const DrivelineOverRange& range, Findings& findings);
+/// Phase of the yokes, torque swing of uneven joints, whirling, and resonance of the torsional line.
+void check_vibration(const Case& value, const DrivelineOverRange& range, Findings& findings);
 /// Lengths to cut and guard tubes.
 void check_cut_list(const Case& value, const DrivelineOverRange& range, Findings& findings);
 void check_guard_tubes(const Case& value, const DrivelineOverRange& range, Findings& findings);

@@ -31,14 +31,18 @@ std::string_view title_of(Check check) noexcept {
   case Check::transport_angle: return "Joint angle in transport";
   case Check::angle_difference: return "Difference of the two joint angles";
   case Check::speed_variation: return "Uneven running of the implement's shaft";
+  case Check::yoke_phase: return "Phase of the yokes: how the telescope is put together";
+  case Check::joint_torque_swing: return "Torque that uneven joints add in work";
   case Check::overlap: return "Telescope: overlap at the longest";
   case Check::clearance: return "Telescope: clearance at the shortest";
+  case Check::whirling: return "Whirling of the driveline over its lengths";
   case Check::cut_list: return "Telescope: lengths to cut";
   case Check::guard_tubes: return "Guard tubes over the range";
   case Check::turn_limit: return "How far to turn";
   case Check::lift_limit: return "How high to lift";
   case Check::fouling: return "Fouling of driveline and tongue";
   case Check::hand_check: return "Length measured by hand against the model";
+  case Check::resonance: return "Resonance of the torsional line at working speeds";
   case Check::tip_speed: return "Rotor: blade tip speed";
   case Check::overspeed_at_high_idle: return "PTO speed with the engine at high idle";
   case Check::overspeed_in_other_gears: return "PTO speed in the other gears";

@@ -27,6 +27,7 @@ Phrases power_words() noexcept;
 Phrases strength_words() noexcept;
 Phrases driveline_words() noexcept;
 Phrases drawbar_words() noexcept;
+Phrases vibration_words() noexcept;
 Phrases geometry_words() noexcept;
 Phrases rotor_words() noexcept;
 Phrases guards_words() noexcept;

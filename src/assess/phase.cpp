@@ -1,0 +1,172 @@
+// How the yokes stand against each other: what that makes of the pair of joints, and which phase runs smoother.
+
+#include "assess/phase.hpp"
+#include "assess/layout.hpp"
+
+#include <fieldshaft/joint.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+namespace {
+
+/// The joints at one position of a driven state.
+struct JointsAt {
+  Angle front;
+  Angle rear;
+  Angle plane_angle;
+  PoseIn where;
+};
+
+/// Values from one end of an interval to the other, ends included.
+template <class Q> std::vector<Q> spread(Q low, Q high, int count) {
+  if (low == high) return {low};
+  std::vector<Q> values;
+  for (int i = 0; i < count; ++i) values.push_back(low + (static_cast<double>(i) / (count - 1)) * (high - low));
+  return values;
+}
+
+void add_joints(const Driveline& driveline, const Pose& pose, const PoseIn& where, std::vector<JointsAt>& all) {
+  const DrivelineState at = driveline_at(driveline, pose);
+  all.push_back({at.front_angle, at.rear_angle, at.plane_angle, where});
+}
+
+/// Five turns by three pitches (or five lifts) by three rolls of a state.
+void add_positions(const Case& value, MachineState state, std::vector<JointsAt>& all) {
+  const StateRange& range = *range_of(value, state);
+  const Driveline driveline = driveline_of(value);
+  const bool trailed = is_trailed(value);
+  for (const Angle& yaw : spread(range.yaw->low, range.yaw->high, 5)) {
+    for (const Angle& roll : spread(range.roll->low, range.roll->high, 3)) {
+      if (trailed) {
+        for (const Angle& pitch : spread(range.pitch->low, range.pitch->high, 3)) {
+          add_joints(driveline, {pin_of(value), {yaw, pitch, roll}}, {state, {yaw, pitch, roll, {}}}, all);
+        }
+        continue;
+      }
+      for (const Length& lift : spread(range.lift->low, range.lift->high, 5)) {
+        Pose pose = mounted_pose(linkage_of(value), {lift, {}, {}});
+        pose.attitude.yaw = yaw;
+        pose.attitude.roll = roll;
+        add_joints(driveline, pose, {state, {yaw, pose.attitude.pitch, roll, lift}}, all);
+      }
+    }
+  }
+}
+
+/// One phase of the yokes at the position where it is worst.
+struct PhaseResult {
+  Angle yoke_phase{};
+  Angle equivalent{};
+  const JointsAt* worst = nullptr;
+  double variation() const { return joint_speed_variation(equivalent); }
+};
+
+PhaseResult phase_result(const std::vector<JointsAt>& joints, Angle yoke_phase) {
+  PhaseResult result{yoke_phase, {}, &joints.front()};
+  for (const JointsAt& at : joints) {
+    const Angle equivalent = equivalent_joint_angle(at.front, at.rear, yoke_phase - at.plane_angle);
+    if (equivalent <= result.equivalent) continue;
+    result.equivalent = equivalent;
+    result.worst = &at;
+  }
+  return result;
+}
+
+/// Turn of one position of the telescope; without a stated number of them the yokes may stand at any whole 5°.
+Angle position_step(const Case& value) {
+  const Stated<double>& positions = value.driveline.telescope_positions;
+  return positions ? spline_step(static_cast<int>(*positions)) : degrees(5.0);
+}
+
+/// The smoothest phase that can be reached from the stated one, the stated one itself where none is clearly smoother.
+PhaseResult best_phase(const Case& value, const std::vector<JointsAt>& joints, const PhaseResult& stated) {
+  const Angle step = position_step(value);
+  const int positions = static_cast<int>(std::round(static_cast<double>(degrees(360.0) / step)));
+  // Half a turn changes nothing: of two such positions the nearer counts, and a gain of less than a hundredth is none.
+  constexpr double clear_gain = 0.99;
+  PhaseResult best = stated;
+  for (int i = 1; i < positions; ++i) {
+    const int steps = i % 2 == 1 ? (i + 1) / 2 : -i / 2; // 1, -1, 2, -2, ...
+    const PhaseResult next = phase_result(joints, stated.yoke_phase + static_cast<double>(steps) * step);
+    if (next.equivalent < clear_gain * best.equivalent) best = next;
+  }
+  return best;
+}
+
+bool may_turn(const std::vector<JointsAt>& joints) {
+  return std::all_of(joints.begin(), joints.end(),
+                     [](const JointsAt& at) { return at.front < degrees(90.0) && at.rear < degrees(90.0); });
+}
+
+/// The joints of all positions looked at; empty where the check does not apply or something is missing that other
+/// checks ask for.
+std::vector<JointsAt> joints_of(const Case& value, const DrivelineOverRange& range) {
+  std::vector<JointsAt> joints;
+  const bool plain = value.driveline.front_joint_kind == JointKind::plain &&
+                     value.driveline.rear_joint_kind == JointKind::plain && value.driveline.yoke_phase;
+  const PtoGear* gear = selected_gear(value);
+  if (!plain || gear == nullptr || !gear->pto_speed || !range.missing_for_all().empty()) return joints;
+  for (const StateExtremes& state : range.states) {
+    if (state.driven) add_positions(value, state.state, joints);
+  }
+  if (!may_turn(joints)) joints.clear();
+  return joints;
+}
+
+constexpr Source positions_looked_at{"pair of joints as one, exact, at the corners and middles of each driven state",
+                                     Standing::exact};
+
+void add_better(const PhaseResult& stated, const PhaseResult& best, Finding& finding) {
+  finding.facts.push_back(fact("best_phase", relative_phase(best.yoke_phase, Angle{})));
+  finding.facts.push_back({"best_variation", Amount{best.variation(), Kind::share}});
+  finding.facts.push_back(fact("turn", best.yoke_phase - stated.yoke_phase));
+  finding.advice = {"phase.set"};
+}
+
+/// What the telescope would be like put together one position wrong.
+void add_one_wrong(const Case& value, const std::vector<JointsAt>& joints, const PhaseResult& stated,
+                   Finding& finding) {
+  const Angle step = position_step(value);
+  const PhaseResult left = phase_result(joints, stated.yoke_phase - step);
+  const PhaseResult right = phase_result(joints, stated.yoke_phase + step);
+  const PhaseResult& wrong = left.equivalent > right.equivalent ? left : right;
+  finding.facts.push_back(fact("step", step));
+  finding.facts.push_back({"wrong_variation", Amount{wrong.variation(), Kind::share}});
+  finding.facts.push_back(fact("wrong_equivalent", wrong.equivalent));
+}
+
+} // namespace
+
+void check_phase(const Case& value, const DrivelineOverRange& range, Findings& findings) {
+  const std::vector<JointsAt> joints = joints_of(value, range);
+  if (joints.empty()) {
+    findings.not_examined(Check::yoke_phase);
+    return;
+  }
+  const PhaseResult stated = phase_result(joints, *value.driveline.yoke_phase);
+  const PhaseResult best = best_phase(value, joints, stated);
+  const bool better = best.yoke_phase != stated.yoke_phase;
+  const bool stepped = value.driveline.telescope_positions.value_or(0.0) > 2.0;
+  const double pto_speed = selected_gear(value)->pto_speed->value();
+  const bool beyond_guide = stated.variation() * pto_speed * pto_speed > torsional_excitation_guide.value.value();
+  const char* reason = better ? "phase.better" : stepped ? "phase.best_of_positions" : "phase.best";
+  // How uneven the best phase is, is the matter of joint.speed_variation.
+  Finding finding = make_finding(Check::yoke_phase, better && beyond_guide ? Status::caution : Status::ok, reason);
+  finding.value = Amount{stated.variation(), Kind::share};
+  finding.basis = {positions_looked_at, torsional_excitation_guide.source};
+  finding.state = stated.worst->where.state;
+  finding.pose = stated.worst->where.pose;
+  finding.facts = {fact("phase", stated.yoke_phase), fact("front", stated.worst->front),
+                   fact("rear", stated.worst->rear), fact("equivalent", stated.equivalent)};
+  if (better) add_better(stated, best, finding);
+  if (!better && stepped) add_one_wrong(value, joints, stated, finding);
+  findings.add(std::move(finding));
+}
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft

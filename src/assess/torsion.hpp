@@ -1,0 +1,33 @@
+#pragma once
+// The torsional line of a case as a train, with what pulses in it and the speeds at which it works.
+
+#include "assess/context.hpp"
+
+#include <fieldshaft/dynamics/interference.hpp>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+
+/// Speed of the PTO in a gear with the engine at high idle; empty where the case does not say.
+Stated<AngularSpeed> pto_speed_at_high_idle(const Case& value);
+
+/// Everything in the order of the case: masses, shafts, pulses; the joints' pulses come last, where there are any.
+struct TorsionLine {
+  TorsionalTrain train;
+  std::vector<ExcitationOrder> orders;
+  std::vector<Fact> order_names;
+  SpeedRange speeds{};   ///< of the first mass
+  double pto_over_first; ///< speed of the PTO over that of the first mass
+  bool play = false;     ///< some shaft has play
+};
+
+/// Entries without which the line cannot be examined.
+std::vector<std::string> torsion_missing(const Case& value);
+
+/// Wants those entries to be stated.
+TorsionLine torsion_line(const Case& value);
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft

@@ -1,0 +1,301 @@
+// Whirling of the telescope over its lengths, pulses that meet a natural frequency of the line, and the torque that
+// uneven joints add.
+
+#include "assess/checks.hpp"
+#include "assess/geometry.hpp"
+#include "assess/limits.hpp"
+#include "assess/loads.hpp"
+#include "assess/phase.hpp"
+#include "assess/torsion.hpp"
+
+#include <fieldshaft/dynamics.hpp>
+#include <fieldshaft/joint.hpp>
+#include <fieldshaft/materials.hpp>
+#include <fieldshaft/overload/overrun.hpp>
+
+#include <algorithm>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+namespace {
+
+bool says_nothing(const TubeProfile& tube) {
+  return !tube.outer_diameter && !tube.inner_diameter && !tube.enclosed_area && !tube.perimeter && !tube.wall &&
+         !tube.second_moment;
+}
+
+void add_missing_tube(const TubeProfile& tube, const std::string& path, std::vector<std::string>& missing) {
+  const bool profile = tube.enclosed_area || tube.perimeter || tube.wall || tube.second_moment;
+  const auto want = [&](bool stated, const char* entry) {
+    if (!stated) missing.push_back(path + entry);
+  };
+  if (profile) {
+    want(tube.perimeter.has_value(), ".perimeter");
+    want(tube.wall.has_value(), ".wall");
+    want(tube.second_moment.has_value(), ".second_moment");
+  } else {
+    want(tube.outer_diameter.has_value(), ".outer_diameter");
+    want(tube.inner_diameter.has_value(), ".inner_diameter");
+  }
+}
+
+/// Second moment and area of a member.
+struct MemberSection {
+  SecondMomentOfArea second_moment;
+  Area area;
+};
+
+MemberSection member_section(const TubeProfile& tube) {
+  if (!tube.outer_diameter) return {*tube.second_moment, *tube.perimeter * *tube.wall};
+  if (tube.inner_diameter->value() == 0.0) {
+    const SolidSection solid(*tube.outer_diameter);
+    return {solid.second_moment(), solid.area()};
+  }
+  const TubeSection round(*tube.outer_diameter, *tube.inner_diameter);
+  return {round.second_moment(), round.area()};
+}
+
+/// The thin round tube that has the same radius of gyration, for the correction that asks for a round one.
+TubeSection like_tube(const MemberSection& section) {
+  const Length outer = math::sqrt(8.0 * (section.second_moment / section.area));
+  return {outer, 0.999 * outer};
+}
+
+WhirlMember member(const MemberSection& section, Length length) {
+  return {{length, steel::youngs_modulus.value * section.second_moment, steel::density.value * section.area}, {}, {}};
+}
+
+/// The lengths that the driveline takes while it turns.
+struct DrivenLengths {
+  const StateExtremes* longest = nullptr;
+  const StateExtremes* shortest = nullptr;
+};
+
+DrivenLengths driven_lengths(const DrivelineOverRange& range) {
+  DrivenLengths lengths;
+  for (const StateExtremes& state : range.states) {
+    if (!state.driven) continue;
+    if (lengths.longest == nullptr || state.longest.value > lengths.longest->longest.value) lengths.longest = &state;
+    if (lengths.shortest == nullptr || state.shortest.value < lengths.shortest->shortest.value) {
+      lengths.shortest = &state;
+    }
+  }
+  return lengths;
+}
+
+std::vector<std::string> whirl_missing(const Case& value, const DrivelineOverRange& range) {
+  std::vector<std::string> missing = telescope_missing(value, range);
+  add_missing_tube(value.driveline.tube, "driveline.tube", missing);
+  add_missing_tube(value.driveline.other_tube, "driveline.other_tube", missing);
+  const PtoGear* gear = selected_gear(value);
+  for (auto& path : unstated({{gear != nullptr, "tractor.pto.selected"},
+                              {gear == nullptr || gear->pto_speed.has_value(), "tractor.pto.gears[].pto_speed"},
+                              {gear == nullptr || gear->engine_speed.has_value(), "tractor.pto.gears[].engine_speed"},
+                              {value.tractor.engine.high_idle.has_value(), "tractor.engine.high_idle"}})) {
+    missing.push_back(std::move(path));
+  }
+  return missing;
+}
+
+LimitBand whirl_band(const Case& value) {
+  LimitBand band{{working_speed_share.low.value, Kind::share},
+                 {working_speed_share.high.value, Kind::share},
+                 LimitSense::at_most,
+                 {working_speed_share.low.source,
+                  working_speed_share.high.source,
+                  overlap_stiffness_share.source,
+                  steel::youngs_modulus.source,
+                  {"both members taken as equally long", Standing::common_practice}}};
+  if (!value.limits.critical_speed_share) return band;
+  return with_stated(band, {*value.limits.critical_speed_share, Kind::share},
+                     "share of the critical speed as the case states it");
+}
+
+void judge_whirling(const Case& value, const DrivenLengths& lengths, Findings& findings) {
+  const MemberSection sections[] = {member_section(value.driveline.tube), member_section(value.driveline.other_tube)};
+  const Length closed = value.driveline.closed_length->value;
+  const Length each = 0.5 * (closed + value.driveline.closed_overlap->value);
+  const Length longest = lengths.longest->longest.value;
+  if (!(longest < 2.0 * each)) {
+    findings.add(not_known(Check::whirling, "whirl.apart", {}));
+    return;
+  }
+  const WhirlTelescope telescope{member(sections[0], each), member(sections[1], each)};
+  // Shorter than closed it cannot be: there the members bottom, which is another finding.
+  const Length shortest = std::min(longest, std::max(closed, lengths.shortest->shortest.value));
+  const AngularSpeed speed = *pto_speed_at_high_idle(value);
+  const WhirlExtreme least = least_critical_speed(telescope, shortest, longest, speed);
+  Validated<double> excess = slender_tube_excess(like_tube(sections[0]), least.at);
+  for (const MemberSection& section : sections) {
+    const Validated<double> of_member = slender_tube_excess(like_tube(section), least.at);
+    if (of_member.value > excess.value) excess = of_member;
+  }
+  if (!excess.valid()) {
+    findings.add(not_known(Check::whirling, "whirl.stout", {}));
+    return;
+  }
+  const AngularSpeed critical = least.critical_speed * (1.0 - excess.value);
+  Finding finding = compare(Check::whirling, {static_cast<double>(speed / critical), Kind::share}, whirl_band(value),
+                            "whirl.in_range");
+  if (least.at == longest) {
+    finding.state = lengths.longest->state;
+    finding.pose = lengths.longest->longest.pose;
+  }
+  finding.facts = {fact("speed", speed), fact("critical", critical), fact("length", least.at)};
+  if (finding.status != Status::ok) finding.advice = {"whirl.shorten"};
+  findings.add(std::move(finding));
+}
+
+void check_whirling(const Case& value, const DrivelineOverRange& range, Findings& findings) {
+  if (says_nothing(value.driveline.other_tube)) {
+    findings.not_examined(Check::whirling);
+    return;
+  }
+  const std::vector<std::string> missing = whirl_missing(value, range);
+  const DrivenLengths lengths = driven_lengths(range);
+  if (!missing.empty() || lengths.longest == nullptr) {
+    findings.add(not_known(Check::whirling, "whirl.unstated", missing));
+    return;
+  }
+  judge_whirling(value, lengths, findings);
+}
+
+LimitBand resonance_band(const Case& value) {
+  LimitBand band{{wide_separation.value, Kind::share},
+                 {least_separation.value, Kind::share},
+                 LimitSense::at_least,
+                 {wide_separation.source,
+                  least_separation.source,
+                  {"torsional line as the case states it, undamped", Standing::given}}};
+  if (!value.limits.resonance_separation) return band;
+  return with_stated(band, {*value.limits.resonance_separation, Kind::share},
+                     "separation from resonance as the case states it");
+}
+
+void judge_resonance(const Case& value, Findings& findings) {
+  const TorsionLine line = torsion_line(value);
+  if (line.orders.empty()) { // two wide-angle joints and nothing else that is said to pulse
+    findings.add(not_known(Check::resonance, "resonance.no_pulse", {"torsion.pulses"}));
+    return;
+  }
+  const std::vector<Interference> table = interference_table(line.train, line.orders, line.speeds);
+  const auto nearer = [](const Interference& a, const Interference& b) { return a.separation < b.separation; };
+  const Interference& worst = *std::min_element(table.begin(), table.end(), nearer);
+  Finding finding = compare(Check::resonance, {worst.separation, Kind::share}, resonance_band(value),
+                            worst.separation > 0.0 ? "resonance.apart" : "resonance.within");
+  finding.facts = {line.order_names[worst.order], fact("natural", worst.natural),
+                   fact("critical", worst.critical_speed * line.pto_over_first),
+                   fact("low", line.speeds.low * line.pto_over_first),
+                   fact("high", line.speeds.high * line.pto_over_first)};
+  if (finding.status != Status::ok) finding.advice = {"resonance.shift"};
+  // With play the line is linear only while its torque keeps its sense: a pass needs to know how far it swings.
+  if (line.play && finding.status == Status::ok) {
+    finding.reason = "resonance.apart_with_play";
+    if (!value.implement.torque_swing)
+      finding = not_known(Check::resonance, "resonance.play", {"implement.torque_swing"});
+  }
+  findings.add(std::move(finding));
+}
+
+void check_resonance(const Case& value, Findings& findings) {
+  if (!value.torsion) {
+    findings.not_examined(Check::resonance);
+    return;
+  }
+  const std::vector<std::string> missing = torsion_missing(value);
+  if (!missing.empty()) {
+    findings.add(not_known(Check::resonance, "resonance.unstated", missing));
+    return;
+  }
+  judge_resonance(value, findings);
+}
+
+/// Torque swing of uneven running as a share of the mean torque: at half of it a rule of thumb of this library objects;
+/// at the whole the torque reverses twice in every turn and the line hammers through its play.
+constexpr Sourced<Interval<double>> swing_of_mean{
+    {0.5, 1.0},
+    {"swing below half of the mean torque: a rule of thumb and default of this library; above the whole it reverses",
+     Standing::common_practice}};
+
+/// Everything behind the driveline as felt at its speed.
+Stated<MomentOfInertia> inertia_at_input(const Case& value) {
+  const auto& rotor = value.implement.rotor;
+  if (!value.start || !value.start->rotor_inertia) return {};
+  if (!rotor || !rotor->present || !rotor->item.input_speed || !rotor->item.rotor_speed) return {};
+  return referred_inertia(*value.start->rotor_inertia, gear_ratio(*rotor->item.input_speed, *rotor->item.rotor_speed));
+}
+
+std::vector<std::string> swing_missing(const Case& value, const DrivelineOverRange& range, const MeanLoad& mean) {
+  std::vector<std::string> missing = mean.missing;
+  for (auto& path : range.missing_for(MachineState::working)) missing.push_back(std::move(path));
+  for (auto& path : unstated({{value.start->driveline_stiffness.has_value(), "start.driveline_stiffness"},
+                              {value.start->rotor_inertia.has_value(), "start.rotor_inertia"},
+                              {!value.start->rotor_inertia || inertia_at_input(value).has_value(), "implement.rotor"},
+                              {value.driveline.yoke_phase.has_value(), "driveline.yoke_phase"},
+                              {value.driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
+                              {value.driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"}})) {
+    missing.push_back(std::move(path));
+  }
+  return missing;
+}
+
+void judge_swing(const Case& value, const StateExtremes& working, const MeanLoad& mean, Findings& findings) {
+  const Angle equivalent = joint_angle_for_variation(working.variation.value);
+  const Validated<Torque> swing =
+      joint_torque_swing(*value.start->driveline_stiffness, *inertia_at_input(value), equivalent, mean.speed);
+  if (!swing.valid()) {
+    findings.add(not_known(Check::joint_torque_swing, "swing.near_resonance", {}));
+    return;
+  }
+  Finding finding = compare(
+      Check::joint_torque_swing, {static_cast<double>(swing.value / *mean.torque), Kind::share},
+      {{swing_of_mean.value.low, Kind::share},
+       {swing_of_mean.value.high, Kind::share},
+       LimitSense::at_most,
+       {swing_of_mean.source, {"steady drive, driveline as a spring, rotor as a mass; undamped", Standing::textbook}}},
+      "swing.in_work");
+  finding.state = working.state;
+  finding.pose = working.variation.pose;
+  finding.facts = {fact("swing", swing.value),
+                   fact("mean", *mean.torque),
+                   fact("peak", *mean.torque + swing.value),
+                   fact("equivalent", equivalent),
+                   fact("rear", working.rear.value),
+                   fact("couple", joint_peak_couples(*mean.torque + swing.value, working.rear.value).driven)};
+  if (finding.status != Status::ok) finding.advice = {"swing.reduce"};
+  findings.add(std::move(finding));
+}
+
+/// What uneven running adds to the mean torque, twice in every turn.
+void check_torque_swing(const Case& value, const DrivelineOverRange& range, Findings& findings) {
+  if (!value.start) {
+    findings.not_examined(Check::joint_torque_swing);
+    return;
+  }
+  const MeanLoad mean = mean_load(value);
+  const std::vector<std::string> missing = swing_missing(value, range, mean);
+  const StateExtremes* working = range.find(MachineState::working);
+  if (!missing.empty() || !mean.torque || working == nullptr) {
+    findings.add(not_known(Check::joint_torque_swing, "swing.unstated", missing));
+    return;
+  }
+  if (!is_finite(working->variation.value) || working->rear.value >= degrees(90.0)) {
+    findings.not_examined(Check::joint_torque_swing); // a joint at a right angle: its own finding stops
+    return;
+  }
+  judge_swing(value, *working, mean, findings);
+}
+
+} // namespace
+
+void check_vibration(const Case& value, const DrivelineOverRange& range, Findings& findings) {
+  check_phase(value, range, findings);
+  check_torque_swing(value, range, findings);
+  check_whirling(value, range, findings);
+  check_resonance(value, findings);
+}
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft
