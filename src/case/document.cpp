@@ -2,6 +2,8 @@
 
 #include "case/form_problem.hpp"
 
+#include <algorithm>
+#include <charconv>
 #include <set>
 
 namespace fieldshaft {
@@ -43,7 +45,60 @@ private:
   bool too_deep_ = false;
 };
 
+/// The text at a path such as tractor.pto.gears[1].pto_speed; null where there is none.
+const Json* text_at(const Json& document, std::string_view path) {
+  const Json* at = &document;
+  while (!path.empty()) {
+    const std::size_t end = std::min(path.find_first_of(".["), path.size());
+    const std::string key(path.substr(0, end));
+    if (!key.empty()) {
+      if (!at->is_object() || !at->contains(key)) return nullptr;
+      at = &(*at)[key];
+    }
+    path.remove_prefix(end);
+    if (path.empty()) break;
+    const bool in_list = path.front() == '[';
+    path.remove_prefix(1);
+    if (!in_list) continue;
+    std::size_t index = 0;
+    const auto [rest, error] = std::from_chars(path.data(), path.data() + path.size(), index);
+    if (error != std::errc{} || !at->is_array() || index >= at->size()) return nullptr;
+    at = &(*at)[index];
+    path.remove_prefix(std::min(static_cast<std::size_t>(rest - path.data()) + 1, path.size()));
+  }
+  return at->is_string() ? at : nullptr;
+}
+
+bool is_amount(std::string_view text) {
+  return !text.empty() && (text.front() == '-' || (text.front() >= '0' && text.front() <= '9'));
+}
+
+/// Every "path (amount)" of a sentence with the amount as the document has it.
+std::string with_amounts_as_written(const Json& document, const std::string& sentence) {
+  std::string out;
+  std::size_t done = 0;
+  for (std::size_t open = sentence.find(" ("); open != std::string::npos; open = sentence.find(" (", open + 2)) {
+    const std::size_t close = sentence.find(')', open);
+    if (close == std::string::npos) break;
+    const std::size_t start = sentence.rfind(' ', open - 1) + 1; // of the whole where there is no space before
+    const Json* entry = text_at(document, std::string_view(sentence).substr(start, open - start));
+    if (entry == nullptr || !is_amount(std::string_view(sentence).substr(open + 2))) continue;
+    out += sentence.substr(done, open + 2 - done) + shown(*entry);
+    done = close;
+  }
+  return out + sentence.substr(done);
+}
+
 } // namespace
+
+void quote_as_written(const Json& document, std::vector<CaseProblem>& problems, std::size_t first) {
+  for (std::size_t i = first; i < problems.size(); ++i) {
+    CaseProblem& problem = problems[i];
+    const Json* entry = text_at(document, problem.path);
+    if (entry != nullptr && is_amount(problem.value)) problem.value = shown(*entry);
+    problem.expected = with_amounts_as_written(document, problem.expected);
+  }
+}
 
 std::optional<Json> parse_document(std::string_view text, const DocumentKind& kind,
                                    std::vector<CaseProblem>& problems) {

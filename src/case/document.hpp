@@ -37,6 +37,10 @@ bool has_version(const Json& document, const char* version, std::vector<CaseProb
 /// A value in a few words for a message: text in quotes, numbers as written, "an object", "a list".
 std::string shown(const Json& value);
 
+/// Puts what the document says in place of the amounts that problems found later name in a unit of their own: in their
+/// values, and in the entries that they compare with, "tractor.engine.high_idle (2350 r/min)".
+void quote_as_written(const Json& document, std::vector<CaseProblem>& problems, std::size_t first);
+
 } // namespace case_document
 } // namespace v0
 } // namespace fieldshaft

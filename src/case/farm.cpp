@@ -29,7 +29,9 @@ FarmReading try_read_farm(std::string_view text) {
   case_document::Reader reader(*document, "", reading.problems);
   case_document::fields(reader, farm);
   reader.refuse_unknown_keys();
+  const std::size_t found_by_reading = reading.problems.size();
   case_document::find_contradictions(farm, reading.problems);
+  case_document::quote_as_written(*document, reading.problems, found_by_reading);
   if (farm.tractors.empty()) reading.problems.push_back({"tractors", "none", "at least one tractor"});
   if (farm.implements.empty()) reading.problems.push_back({"implements", "none", "at least one implement"});
   if (reading.problems.empty()) reading.result = std::move(farm);

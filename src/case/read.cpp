@@ -33,7 +33,9 @@ CaseReading try_read_case(std::string_view text) {
   case_document::Reader reader(*document, "", reading.problems);
   case_document::fields(reader, value);
   reader.refuse_unknown_keys();
+  const std::size_t found_by_reading = reading.problems.size();
   case_document::find_contradictions(value, reading.problems);
+  case_document::quote_as_written(*document, reading.problems, found_by_reading);
   if (reading.problems.empty()) reading.result = std::move(value);
   return reading;
 }

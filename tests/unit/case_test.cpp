@@ -267,6 +267,18 @@ TEST_CASE("the allowed range is told in the unit that was written") {
   CHECK(expected("12 mm").find("at most 100000 kW") != std::string::npos); // no unit of power to speak in
 }
 
+TEST_CASE("a contradiction quotes both entries as they were written") {
+  Json document = good_document();
+  document["driveline"]["closed_length"] = "20 in";
+  document["driveline"]["closed_overlap"] = "2 ft";
+  const CaseReading reading = try_read_case(document.dump());
+  REQUIRE(!reading.problems.empty());
+  const CaseProblem& problem = reading.problems.front();
+  CHECK(problem.path == "driveline.closed_overlap");
+  CHECK(problem.value == "\"2 ft\"");
+  CHECK(problem.expected == "less than driveline.closed_length (\"20 in\")");
+}
+
 TEST_CASE("the slips of somebody who writes JSON by hand are named in plain words, with their place") {
   const auto value = [](std::string_view text) {
     const CaseReading reading = try_read_case(text);
