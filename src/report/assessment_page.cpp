@@ -197,12 +197,9 @@ std::vector<Entry> entries_to_state(const Assessment& assessment) {
   return entries;
 }
 
-std::string verdict_text(const Assessment& assessment) {
+std::string counts_text(const Assessment& assessment) {
   const std::string checks = say_count(assessment.findings.size(), "count.check.one", "count.check.many");
   const std::string unknown = std::to_string(assessment.count(Status::not_known));
-  // A pass that rests on remembered limits says so in its first line.
-  const std::string rest =
-      " " + say("report.not_all") + (assessment.rests_on_memory() ? " " + say("report.memory") : std::string());
   switch (assessment.verdict()) {
   case Status::stop:
     return say(
@@ -212,13 +209,20 @@ std::string verdict_text(const Assessment& assessment) {
          {"unknown", unknown}});
   case Status::not_known: return say("headline.not_known", {{"unknown", unknown}, {"checks", checks}});
   case Status::caution:
-    return say("headline.caution", {{"checks", checks},
-                                    {"cautions", say_count(assessment.count(Status::caution), "count.caution.one",
-                                                           "count.caution.many")}}) +
-           rest;
+    return say("headline.caution",
+               {{"checks", checks},
+                {"cautions", say_count(assessment.count(Status::caution), "count.caution.one", "count.caution.many")}});
   case Status::ok: break;
   }
-  return say("headline.ok", {{"checks", checks}}) + rest;
+  return say("headline.ok", {{"checks", checks}});
+}
+
+std::string verdict_text(const Assessment& assessment) {
+  std::string text = counts_text(assessment);
+  if (assessment.verdict() > Status::caution) return text;
+  // A pass that rests on remembered limits says so in its first line.
+  text += " " + say("report.not_all");
+  return assessment.rests_on_memory() ? text + " " + say("report.memory") : text;
 }
 
 Table findings_table(const std::vector<const Finding*>& findings, UnitStyle style) {

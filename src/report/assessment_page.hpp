@@ -12,7 +12,10 @@ namespace pages {
 
 Page page_of(const Assessment& assessment, UnitStyle style);
 
-/// What follows the word of the verdict: ": 2 objections in 30 checks. ...".
+/// What follows the word of the verdict on any page: ": 2 objections in 30 checks. ...".
+std::string counts_text(const Assessment& assessment);
+
+/// The same on the assessment's own page, where the first line says too what the verdict rests on.
 std::string verdict_text(const Assessment& assessment);
 
 /// An entry of the case that is not stated, what it means, and how many checks wait for it.

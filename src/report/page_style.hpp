@@ -39,7 +39,7 @@ a { color: inherit; }
 dl { display: grid; grid-template-columns: max-content 1fr; gap: .15rem .9rem; margin: .5rem 0; }
 dt { font-weight: bold; }
 dd { margin: 0; }
-.scroll { overflow-x: auto; }
+.scroll { margin-bottom: .6rem; overflow-x: auto; }
 table { width: 100%; border-collapse: collapse; font-size: .9rem; }
 caption { padding: .2rem 0; text-align: left; font-style: italic; }
 th, td { padding: .22rem .45rem; border-bottom: 1px solid var(--line); text-align: left; vertical-align: top; }
@@ -83,7 +83,7 @@ footer { margin-top: 1.2rem; padding-top: .3rem; border-top: 1px solid var(--lin
   th, td { padding: .6pt 4pt; }
   tr, li { break-inside: avoid; }
   thead { display: table-header-group; }
-  .scroll { overflow: visible; }
+  .scroll { margin-bottom: 4pt; overflow: visible; }
   .finding.ok .word { display: none; } /* their heading says it, and the sign */
   .findings { columns: 2; column-gap: 6mm; }
   .finding { margin-bottom: 2pt; padding-left: 4pt; font-size: 7.5pt; line-height: 1.15; }

@@ -52,7 +52,8 @@ void add_set(Page& page, const Remedy& remedy, std::size_t number, UnitStyle sty
     facts.items.emplace_back(say("remedies.mind", {{"checks", titles_of(remedy.new_cautions)}}));
   }
   facts.items.emplace_back(
-      say("remedies.after", {{"verdict", status_word(remedy.after.verdict()) + verdict_text(remedy.after)}}));
+      say("remedies.after", {{"verdict", status_word(remedy.after.verdict()) + counts_text(remedy.after)}}));
+  if (remedy.after.rests_on_memory()) facts.items.emplace_back(say("remedies.memory"));
   const bool some = std::any_of(remedy.changes.begin(), remedy.changes.end(),
                                 [](const Change& change) { return change.price.has_value(); });
   if (remedy.price) {
