@@ -158,7 +158,11 @@ void check_whirling(const Case& value, const DrivelineOverRange& range, Findings
     findings.add(not_known(Check::whirling, "whirl.unstated", missing));
     return;
   }
-  judge_whirling(value, lengths, findings);
+  try {
+    judge_whirling(value, lengths, findings);
+  } catch (const InputError&) {
+    findings.add(not_known(Check::whirling, "vibration.extreme", {}));
+  }
 }
 
 LimitBand resonance_band(const Case& value) {
@@ -208,7 +212,11 @@ void check_resonance(const Case& value, Findings& findings) {
     findings.add(not_known(Check::resonance, "resonance.unstated", missing));
     return;
   }
-  judge_resonance(value, findings);
+  try {
+    judge_resonance(value, findings);
+  } catch (const InputError&) {
+    findings.add(not_known(Check::resonance, "vibration.extreme", {}));
+  }
 }
 
 /// Torque swing of uneven running as a share of the mean torque: at half of it a rule of thumb of this library objects;

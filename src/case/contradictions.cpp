@@ -201,6 +201,25 @@ void check_masses(Problems& problems, const std::vector<LineMass>& masses) {
   }
 }
 
+/// Masses that no row of shafts joins to the first one.
+std::vector<std::string> loose_masses(const TorsionCase& torsion) {
+  std::set<std::string> reached;
+  if (!torsion.masses.empty()) reached.insert(torsion.masses.front().name);
+  for (bool more = true; more;) {
+    more = false;
+    for (const LineShaftCase& shaft : torsion.shafts) {
+      if (reached.count(shaft.from) == reached.count(shaft.to)) continue;
+      reached.insert({shaft.from, shaft.to});
+      more = true;
+    }
+  }
+  std::vector<std::string> loose;
+  for (const LineMass& mass : torsion.masses) {
+    if (reached.count(mass.name) == 0) loose.push_back(mass.name);
+  }
+  return loose;
+}
+
 void check_torsion(Problems& problems, const TorsionCase& torsion) {
   check_masses(problems, torsion.masses);
   const auto expect_mass = [&](const std::string& path, const std::string& name) {
@@ -218,6 +237,12 @@ void check_torsion(Problems& problems, const TorsionCase& torsion) {
     expect_mass(path + ".to", torsion.shafts[i].to);
     if (torsion.shafts[i].from != torsion.shafts[i].to) continue;
     problems.push_back({path + ".to", "\"" + torsion.shafts[i].to + "\"", "another mass than " + path + ".from"});
+  }
+  if (!torsion.shafts.empty()) { // without any shaft the line is unfinished, which is no contradiction
+    for (const std::string& mass : loose_masses(torsion)) {
+      problems.push_back(
+          {"torsion.shafts", "no shaft to \"" + mass + "\"", "shafts that join every mass to the others"});
+    }
   }
   for (std::size_t i = 0; i < torsion.pulses.size(); ++i) {
     expect_mass("torsion.pulses[" + std::to_string(i) + "].of", torsion.pulses[i].of);

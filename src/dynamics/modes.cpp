@@ -39,15 +39,22 @@ TorsionalMode scaled_mode(double frequency, std::vector<double> amplitudes) {
   return {hertz(frequency), std::move(amplitudes)};
 }
 
+/// Squares of frequencies further apart than this leave the lowest less than four true digits.
+constexpr double widest_spread = 1e-12;
+
 } // namespace
 
 std::vector<TorsionalMode> torsional_modes(const TorsionalTrain& train) {
   check_train(train, "torsional_modes");
   const std::size_t count = train.inertias.size();
   const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> solver(scaled_stiffness(train));
-  if (solver.info() != Eigen::Success) {
+  const Eigen::Index first_elastic = train.anchors.empty() ? 1 : 0;
+  const Eigen::Index last = solver.eigenvalues().size() - 1;
+  const bool apart = solver.info() == Eigen::Success && first_elastic <= last &&
+                     !(solver.eigenvalues()(first_elastic) > widest_spread * solver.eigenvalues()(last));
+  if (solver.info() != Eigen::Success || apart) {
     fail_input("torsional_modes", "train", "stiffnesses or inertias too far apart to be told from rounding",
-               "parts of like size");
+               "squares of the frequencies within 1e12 of each other");
   }
   std::vector<TorsionalMode> modes;
   modes.reserve(count);

@@ -291,6 +291,8 @@ TEST_CASE("trains refuse what cannot be, by name") {
   CHECK(refused([] { plain_train({}, {}); }) == "plain_train: train.inertias");
   CHECK(refused([] { train_speed_ratios({}); }) == "train_speed_ratios: train.inertias");
   CHECK(refused([] { torsional_modes({}); }) == "torsional_modes: train.inertias");
+  const TorsionalTrain spread = plain_train({inertia(1), inertia(1), inertia(1)}, {stiffness(1), stiffness(1e13)});
+  CHECK(refused([&] { torsional_modes(spread); }) == "torsional_modes: train");
   CHECK(refused([] { mode_nodes(two(), {hertz(1), {1.0}}); }) == "mode_nodes: mode.amplitudes");
   CHECK(refused([] { two_inertia_frequency(inertia(0), inertia(1), stiffness(1)); }) == "two_inertia_frequency: first");
   CHECK(refused([] { two_inertia_frequency(inertia(1), inertia(0), stiffness(1)); }) ==

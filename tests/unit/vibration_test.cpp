@@ -245,6 +245,15 @@ TEST_CASE("the torque that uneven joints add in work, and the couple on the impl
   CHECK(misses(finding(with("/driveline/yoke_phase", nullptr), Check::joint_torque_swing), "driveline.yoke_phase"));
 }
 
+TEST_CASE("sizes too far apart to compute with are not known") {
+  CHECK(std::string(finding(with("/torsion/shafts/1/stiffness", "1e300 N.m/rad"), Check::resonance).reason) ==
+        "vibration.extreme");
+  Json wide = document();
+  wide["driveline"]["other_tube"] = Json::parse(
+      R"({"enclosed_area": "1296 mm2", "perimeter": "144 mm", "wall": "4 mm", "second_moment": "1e308 m^4"})");
+  CHECK(finding(assessed(wide), Check::whirling).status == Status::not_known);
+}
+
 TEST_CASE("a line that contradicts itself is refused when it is read") {
   const auto problem = [](const char* pointer, Json value) {
     Json changed = document();
@@ -257,6 +266,10 @@ TEST_CASE("a line that contradicts itself is refused when it is read") {
   CHECK(problem("/torsion/masses/0/speed", "500 rpm") == "torsion.masses[0].speed");
   CHECK(problem("/torsion/shafts/0/to", "wheel") == "torsion.shafts[0].to");
   CHECK(problem("/torsion/shafts/0/to", "gearbox") == "torsion.shafts[0].to");
+  CHECK(problem("/torsion/shafts/1/from", "rotor") == "torsion.shafts[1].to");
+  Json loose = document();
+  loose["torsion"]["shafts"].erase(1);
+  CHECK(try_read_case(loose.dump()).problems.at(0).path == "torsion.shafts");
   CHECK(problem("/torsion/pulses/0/of", "wheel") == "torsion.pulses[0].of");
   CHECK(problem("/torsion/masses/0/inertia", "-1 kg.m^2") == "torsion.masses[0].inertia");
   CHECK(problem("/torsion/shafts/0/stiffness", "0 N.m/rad") == "torsion.shafts[0].stiffness");

@@ -22,7 +22,8 @@ struct TorsionalMode {
 /// branches need no referring by hand; a train that no anchor holds has one frequency of 0, which is set, not computed.
 ///   train  as check_train demands
 /// Undamped and linear: with play it holds only while the torque keeps its sense (torque_keeps_its_sense). A frequency
-/// is exact to about 1e-15 of the square of the train's highest one over it. Source: Bevan, Theory of Machines, ch. 15;
+/// is exact to about 1e-15 of the square of the train's highest one over its own; squares further apart than 1e12 are
+/// refused, because rounding hides the lowest. Source: Bevan, Theory of Machines, ch. 15;
 /// eigenvalues by Eigen.
 /// Example: 2 and 3 kg·m² joined by 5000 N·m/rad: 0 and 10.27 Hz, with swings 1 and -0.667.
 std::vector<TorsionalMode> torsional_modes(const TorsionalTrain& train);

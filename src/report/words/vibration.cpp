@@ -20,6 +20,7 @@ constexpr Phrase phrases[] = {
     Phrase{"whirl.shorten",
            "Fit members of larger diameter, or a shorter driveline with a bearing between, or limit the positions that "
            "pull it out this far while it turns; a whirling shaft bends, breaks and flails."},
+    Phrase{"vibration.extreme", "The sizes as stated lie too far apart to be computed with."},
     Phrase{"resonance.unstated", "Masses, shafts, pulses or speeds of the torsional line are not all stated."},
     Phrase{"resonance.no_pulse", "Both joints are wide-angle and the case names nothing else that pulses in the line."},
     Phrase{"resonance.joints", "the joints (two pulses in a turn)"},
