@@ -42,6 +42,10 @@ Farm with_options(const Farm& farm, const std::vector<std::size_t>& options) {
     }
     apply(farm.options[option], changed);
   }
+  changed.options.clear();
+  for (std::size_t i = 0; i < farm.options.size(); ++i) {
+    if (std::find(options.begin(), options.end(), i) == options.end()) changed.options.push_back(farm.options[i]);
+  }
   return changed;
 }
 

@@ -224,6 +224,9 @@ void check_option_gears(const Farm& farm, const FarmOption& option, const std::s
     if (tractor.machine.name != *option.tractor) continue;
     Case value;
     value.tractor = tractor.machine;
+    Problems of_tractor;
+    find_contradictions(value, of_tractor);
+    if (!of_tractor.empty()) return; // told at the tractor itself
     if (option.arrangement) value.tractor.pto.arrangement = option.arrangement;
     for (const PtoGear& gear : option.gears) value.tractor.pto.gears.push_back(gear);
     check_machine(value, "tractor.pto", path + " (tractor)", problems);
@@ -241,8 +244,9 @@ void check_option(const Farm& farm, const FarmOption& option, const std::string&
   check_option_gears(farm, option, path, problems);
   check_cost(option.cost, path, prices, problems);
   prices.look(option.sold_for, path + ".sold_for");
-  const bool changes = option.tractor || !option.tractors.empty() || !option.implements.empty() ||
-                       !option.drivelines.empty() || option.replaces;
+  const bool changes = option.tractor || !option.gears.empty() || !option.stubs.empty() || option.arrangement ||
+                       !option.tractors.empty() || !option.implements.empty() || !option.drivelines.empty() ||
+                       option.replaces;
   if (!changes) problems.push_back({path, "no change", "gears, stubs or machines that the option adds"});
 }
 

@@ -39,7 +39,7 @@ struct PairStudy {
 /// blamed for the wrong gear.
 PairStudy study_pair(const Farm& farm, std::size_t tractor, std::size_t implement);
 
-/// The farm after some of its options (places in its list), in their order; the list of options is left as it is.
+/// The farm after some of its options (places in its list), in their order; the options that are left stay in its list.
 /// Throws InputError for an option whose tractor or implement the farm does not have.
 Farm with_options(const Farm& farm, const std::vector<std::size_t>& options);
 
