@@ -13,7 +13,8 @@
 
 namespace {
 
-const char* const usage = "usage: assess_files [--text | --markdown | --html | --json] [--units metric | us] FILE...\n";
+const char* const usage =
+    "usage: assess_files [--text | --markdown | --html | --json] [--units metric | us] [--remedies] FILE...\n";
 
 const char* const help =
     "\n"
@@ -25,6 +26,7 @@ const char* const help =
     "  --json           one JSON document for each case\n"
     "  --units metric   millimetres, newton metres, kilowatts (the default)\n"
     "  --units us       inches, pound-feet, horsepower\n"
+    "  --remedies       after each case with a stop: what changes heal it, and the steps of a changeover\n"
     "  --help           this text\n"
     "\n"
     "Exit status: 0 when no case has a stop or an unknown, 1 when one has, 2 when a file cannot be\n"
@@ -34,6 +36,7 @@ struct Options {
   std::string form = "--text";
   fieldshaft::UnitStyle units = fieldshaft::UnitStyle::metric;
   std::vector<std::string> files;
+  bool remedies = false;
   bool help = false;
 };
 
@@ -44,6 +47,8 @@ std::optional<Options> options_of(const std::vector<std::string>& arguments) {
     const std::string& argument = arguments[i];
     if (argument == "--help" || argument == "-h") {
       options.help = true;
+    } else if (argument == "--remedies") {
+      options.remedies = true;
     } else if (argument == "--text" || argument == "--markdown" || argument == "--html" || argument == "--json") {
       options.form = argument;
     } else if (argument == "--units" && i + 1 < arguments.size() &&
@@ -78,11 +83,21 @@ std::optional<std::string> text_of(const std::string& path) {
   return text.str();
 }
 
-std::string report_of(const fieldshaft::Assessment& assessment, const Options& options) {
-  if (options.form == "--markdown") return fieldshaft::to_markdown(assessment, options.units);
-  if (options.form == "--html") return fieldshaft::to_html(assessment, options.units);
-  if (options.form == "--json") return fieldshaft::to_json(assessment, options.units);
-  return fieldshaft::to_text(assessment, options.units);
+/// A result in the form that was asked for.
+template <class Result> std::string report_of(const Result& result, const Options& options) {
+  if (options.form == "--markdown") return fieldshaft::to_markdown(result, options.units);
+  if (options.form == "--html") return fieldshaft::to_html(result, options.units);
+  if (options.form == "--json") return fieldshaft::to_json(result, options.units);
+  return fieldshaft::to_text(result, options.units);
+}
+
+/// Verified remedies, and the steps of the changeover that the first of them asks for.
+void print_remedies(const fieldshaft::Case& value, const Options& options) {
+  const fieldshaft::Remedies remedies = fieldshaft::remedies(value);
+  std::printf("\n%s", report_of(remedies, options).c_str());
+  if (remedies.sets.empty()) return;
+  const auto steps = fieldshaft::changeover_between(value, remedies.sets.front().changed);
+  if (steps) std::printf("\n%s", report_of(*steps, options).c_str());
 }
 
 int assess_file(const std::string& path, const Options& options) {
@@ -97,6 +112,7 @@ int assess_file(const std::string& path, const Options& options) {
   const fieldshaft::Assessment assessment = fieldshaft::assess(*reading.result);
   std::printf("%s", report_of(assessment, options).c_str());
   const fieldshaft::Status verdict = assessment.verdict();
+  if (options.remedies && verdict == fieldshaft::Status::stop) print_remedies(*reading.result, options);
   return verdict == fieldshaft::Status::ok || verdict == fieldshaft::Status::caution ? 0 : 1;
 }
 

@@ -1,6 +1,6 @@
 # Runs the demo program on the example cases. A case with a stop is a proper result (exit status 1); a file that cannot
 # be read is not.
-execute_process(COMMAND ${PROGRAM} ${CASES} RESULT_VARIABLE status)
+execute_process(COMMAND ${PROGRAM} --remedies ${CASES} RESULT_VARIABLE status)
 if(NOT status MATCHES "^[01]$")
   message(FATAL_ERROR "the demo ended with ${status}")
 endif()

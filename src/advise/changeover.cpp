@@ -2,6 +2,8 @@
 
 #include <fieldshaft/advise/changeover.hpp>
 
+#include "assess/interface.hpp"
+
 #include <string>
 
 namespace fieldshaft {
@@ -135,6 +137,21 @@ Changeover changeover(StubArrangement arrangement, const PtoSetup& from, const P
           : std::vector<ChangeoverStep>{
                 {"changeover.not_possible", {name_of("old", old), name_of("stub", wanted), amount("speed", to.speed)}}};
   return result;
+}
+
+std::optional<Changeover> changeover_between(const Case& before, const Case& after) {
+  const auto setup_of = [](const Case& value) -> std::optional<PtoSetup> {
+    const PtoType* type = assessing::resolve(value.tractor.pto.stub).type;
+    const PtoGear* gear = assessing::selected_gear(value);
+    if (type == nullptr || gear == nullptr || !gear->pto_speed) return std::nullopt;
+    return PtoSetup{type->number, *gear->pto_speed};
+  };
+  const auto from = setup_of(before);
+  const auto to = setup_of(after);
+  const Stated<StubArrangement>& arrangement = before.tractor.pto.arrangement;
+  if (!from || !to || !arrangement) return std::nullopt;
+  if (from->type == to->type && is_nominal_speed(from->speed, to->speed)) return std::nullopt;
+  return changeover(*arrangement, *from, *to);
 }
 
 } // namespace v0

@@ -5,6 +5,7 @@
 #include <fieldshaft/case/case.hpp>
 #include <fieldshaft/pto.hpp>
 
+#include <optional>
 #include <vector>
 
 namespace fieldshaft {
@@ -45,6 +46,10 @@ struct Changeover {
 /// it. Where the arrangement cannot make the change (a fixed stub, another stub on a tractor that has only a lever),
 /// `possible` is false and the steps say so. An unknown type number is an InputError.
 Changeover changeover(StubArrangement arrangement, const PtoSetup& from, const PtoSetup& to);
+
+/// The changeover that leads from one case to another of the same tractor, such as from a case to its remedy; empty
+/// where stub and speed stay, or arrangement, stub or speed of one of them is not known.
+std::optional<Changeover> changeover_between(const Case& before, const Case& after);
 
 } // namespace v0
 } // namespace fieldshaft

@@ -122,5 +122,37 @@ inline ImplementLimit<MassRate> greatest_feed(const Machine& machine, Power powe
   return detail::limit_of<MassRate>(machine, (1.0 - reserve) * power, fixed, machine.per_mass);
 }
 
+/// The smallest tractor that drives an implement with a reserve, by its PTO power [W].
+///
+/// P = (a + b w + c F) (1 ± range) / (1 - reserve)
+///   machine, width, feed_rate  as for implement_power
+///   reserve                    of the power, to be kept free, from 0, below 1
+/// Use `safe`: it carries the high need. Source and what is left out: implement_power.
+/// Example: disk mower-conditioner, 3 m, reserve 0.2: 39.0 kW safe, 30.0 kW at the mean need.
+inline ImplementLimit<Power> smallest_tractor(const Machine& machine, Length width, double reserve,
+                                              FeedRate feed_rate = {}) {
+  check::from_below(reserve, 0.0, 1.0, {"smallest_tractor", "reserve", ""});
+  const ImplementPower need = implement_power(machine, width, feed_rate);
+  return {need.high / (1.0 - reserve), need.mean / (1.0 - reserve), need.low / (1.0 - reserve)};
+}
+
+/// The fastest work that a PTO power drives with a reserve [m/s], where the need goes with the feed.
+///
+/// v = speed F_greatest / feed_rate: in the same crop at the same width the feed goes with the ground speed
+///   machine, power, reserve, width  as for greatest_feed
+///   speed                           ground speed at which the feed rate was found [m/s], above 0
+///   feed_rate                       found at that speed, above 0, on the machine's basis
+/// Use `safe`. Whether ground, crop and machine bear that speed is another question. Source: greatest_feed; definition
+/// of the feed rate. Example: large rectangular baler, 60 kW, reserve 0.2, 20 t/h at 8 km/h: 9.72 km/h safe.
+inline ImplementLimit<Speed> fastest_work(const Machine& machine, Power power, double reserve, Speed speed,
+                                          FeedRate feed_rate, Length width = {}) {
+  constexpr const char* function = "fastest_work";
+  check::positive(speed.value(), {function, "speed", "m/s"});
+  detail::check_feed(machine, feed_rate, function);
+  const ImplementLimit<MassRate> feed = greatest_feed(machine, power, reserve, width);
+  const auto at = [&](MassRate greatest) { return speed * (greatest / feed_rate.rate); };
+  return {at(feed.safe), at(feed.mean), at(feed.optimistic)};
+}
+
 } // namespace v0
 } // namespace fieldshaft

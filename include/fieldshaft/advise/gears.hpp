@@ -1,0 +1,66 @@
+#pragma once
+// The gears of a case's tractor for its implement: which engine speed to set, which never to pass, and whether the
+// economy gear is enough.
+
+#include <fieldshaft/assess/finding.hpp>
+#include <fieldshaft/case/case.hpp>
+#include <fieldshaft/cost/money.hpp>
+#include <fieldshaft/power/economy.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace fieldshaft {
+inline namespace v0 {
+
+/// What one position of the speed lever means for the implement. What the case does not state stays empty.
+struct GearUse {
+  std::string gear;
+  std::optional<AngularSpeed> pto_speed;        ///< nominal
+  std::optional<bool> suits;                    ///< its PTO speed is the implement's own
+  std::optional<AngularSpeed> set;              ///< engine speed for the implement's own speed; only where it suits
+  std::optional<AngularSpeed> never_pass;       ///< engine speed beyond which PTO or blade tips are too fast
+  std::optional<AngularSpeed> pto_at_high_idle; ///< what a slip of the hand lever can reach
+  std::optional<Interval<Power>> available;     ///< PTO power at the gear's engine speed
+  std::vector<std::string> missing;             ///< entries without which something stays empty
+};
+
+/// Every gear of the tractor, in the order of the case. `never_pass` is rounded down to whole r/min.
+std::vector<GearUse> gear_uses(const Case& value);
+
+/// How the machine is used, for the money.
+struct SeasonUse {
+  Time hours{};                    ///< of such work in a season
+  std::optional<Money> fuel_price; ///< of one litre
+};
+
+/// Economy PTO for the work of a case: the same PTO speed at a lower engine speed.
+struct EconomyAnswer {
+  std::string plain;   ///< the gear it is compared with
+  std::string economy; ///< empty: the tractor has no such gear, or it is not known
+  AngularSpeed plain_engine{};
+  AngularSpeed economy_engine{};
+  Interval<Power> available;       ///< in the economy gear
+  Status fits = Status::not_known; ///< ok: the need fits with the reserve; stop: it does not
+  VolumeRate saved{};              ///< fuel an hour
+  double saving = 0.0;             ///< of the plain gear's fuel
+  const char* outside = nullptr;   ///< why the fuel figures may not hold
+  double litres_a_season = 0.0;
+  std::optional<Money> money_an_hour;
+  std::optional<Money> money_a_season;
+  AngularSpeed pto_at_plain_engine{}; ///< if the engine is run up in the economy gear to the plain gear's speed
+  std::optional<AngularSpeed> pto_at_high_idle;
+  std::optional<AngularSpeed> never_pass; ///< engine speed in the economy gear
+  std::vector<std::string> missing;       ///< entries without which the answer is not known
+};
+
+/// Whether the economy gear is enough for the work of a case, what it saves, and what happens if the engine is run up.
+///
+/// Fuel by economy_saving, for the low end of the tractor's PTO power; a tractor may differ by 15 % and more, and the
+/// published savings fall as the load rises. `fits` is the finding on the reserve in that gear. A season of less than
+/// nothing is an InputError.
+EconomyAnswer economy_answer(const Case& value, const SeasonUse& season);
+
+} // namespace v0
+} // namespace fieldshaft

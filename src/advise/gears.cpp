@@ -1,0 +1,143 @@
+#include <fieldshaft/advise/gears.hpp>
+
+#include "assess/checks.hpp"
+#include "assess/loads.hpp"
+
+#include <algorithm>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace {
+
+using assessing::Findings;
+
+/// The findings of one kind of check with another gear engaged.
+template <class Run> Assessment with_gear(const Case& value, const std::string& gear, Run run) {
+  Case changed = value;
+  changed.tractor.pto.selected = gear;
+  Assessment assessment;
+  Findings findings(assessment);
+  run(changed, findings);
+  return assessment;
+}
+
+std::optional<AngularSpeed> never_pass_in(const Case& value, const std::string& gear,
+                                          std::vector<std::string>& missing) {
+  const Assessment found = with_gear(value, gear, assessing::check_rotor);
+  const Finding* finding = found.find(Check::overspeed_at_high_idle);
+  if (finding == nullptr) return std::nullopt;
+  missing.insert(missing.end(), finding->missing.begin(), finding->missing.end());
+  for (const Fact& fact : finding->facts) {
+    if (std::string(fact.name) == "engine_speed") return AngularSpeed::from_value(std::get<Amount>(fact.value).si);
+  }
+  return std::nullopt;
+}
+
+void sort_out(std::vector<std::string>& paths) {
+  std::sort(paths.begin(), paths.end());
+  paths.erase(std::unique(paths.begin(), paths.end()), paths.end());
+}
+
+GearUse use_of(const Case& value, const PtoGear& gear) {
+  GearUse use;
+  use.gear = gear.name;
+  use.pto_speed = gear.pto_speed;
+  const auto& wanted = value.implement.input_speed;
+  const auto& idle = value.tractor.engine.high_idle;
+  if (wanted && gear.pto_speed) use.suits = is_nominal_speed(*gear.pto_speed, *wanted);
+  if (gear.pto_speed && gear.engine_speed) {
+    const double ratio = gear_ratio(*gear.engine_speed, *gear.pto_speed);
+    if (use.suits == true) use.set = *wanted / ratio;
+    if (idle) use.pto_at_high_idle = geared_speed(*idle, ratio);
+  }
+  use.never_pass = never_pass_in(value, gear.name, use.missing);
+  const assessing::GearPower power = assessing::gear_power(value, gear);
+  use.available = power.available;
+  use.missing.insert(use.missing.end(), power.missing.begin(), power.missing.end());
+  sort_out(use.missing);
+  return use;
+}
+
+struct GearPair {
+  const PtoGear* plain = nullptr;
+  const PtoGear* economy = nullptr;
+};
+
+/// Of the gears for the implement's speed, the one with the highest engine speed and the one with the lowest.
+GearPair gears_for_implement(const Case& value) {
+  GearPair pair;
+  for (const PtoGear& gear : value.tractor.pto.gears) {
+    if (!gear.pto_speed || !gear.engine_speed || !value.implement.input_speed) continue;
+    if (!is_nominal_speed(*gear.pto_speed, *value.implement.input_speed)) continue;
+    if (pair.plain == nullptr || *gear.engine_speed > *pair.plain->engine_speed) pair.plain = &gear;
+    if (pair.economy == nullptr || *gear.engine_speed < *pair.economy->engine_speed) pair.economy = &gear;
+  }
+  if (pair.plain == pair.economy) pair.economy = nullptr;
+  return pair;
+}
+
+void answer_fuel(const Case& value, const SeasonUse& season, EconomyAnswer& answer) {
+  const Power rated = assessing::tractor_power(value).pto->low;
+  const AngularSpeed full = std::max(*value.tractor.engine.rated_speed, answer.plain_engine);
+  const auto fuel =
+      economy_saving(rated, *value.implement.power_need, answer.plain_engine, answer.economy_engine, full);
+  answer.saved = fuel.value.plain - fuel.value.economy;
+  answer.saving = fuel.value.saving;
+  answer.outside = fuel.outside;
+  const double litres_an_hour = in(answer.saved, unit::litre_per_hour);
+  answer.litres_a_season = litres_an_hour * in(season.hours, unit::hour);
+  if (!season.fuel_price) return;
+  answer.money_an_hour = litres_an_hour * *season.fuel_price;
+  answer.money_a_season = answer.litres_a_season * *season.fuel_price;
+}
+
+void answer_overspeed(const Case& value, const PtoGear& economy, EconomyAnswer& answer) {
+  const double ratio = gear_ratio(*economy.engine_speed, *economy.pto_speed);
+  answer.pto_at_plain_engine = geared_speed(answer.plain_engine, ratio);
+  if (value.tractor.engine.high_idle) answer.pto_at_high_idle = geared_speed(*value.tractor.engine.high_idle, ratio);
+  answer.never_pass = never_pass_in(value, economy.name, answer.missing);
+}
+
+} // namespace
+
+std::vector<GearUse> gear_uses(const Case& value) {
+  std::vector<GearUse> uses;
+  for (const PtoGear& gear : value.tractor.pto.gears) uses.push_back(use_of(value, gear));
+  return uses;
+}
+
+EconomyAnswer economy_answer(const Case& value, const SeasonUse& season) {
+  check::not_negative(season.hours.value(), {"economy_answer", "season", "s"});
+  if (season.fuel_price) check::not_negative(season.fuel_price->amount, {"economy_answer", "season", ""});
+  EconomyAnswer answer;
+  answer.missing = assessing::unstated({{value.implement.input_speed.has_value(), "implement.input_speed"},
+                                        {value.implement.power_need.has_value(), "implement.power_need"}});
+  for (const PtoGear& gear : value.tractor.pto.gears) {
+    if (!gear.pto_speed || !gear.engine_speed) answer.missing.emplace_back("tractor.pto.gears[].engine_speed");
+  }
+  const GearPair pair = gears_for_implement(value);
+  if (pair.plain != nullptr) answer.plain = pair.plain->name;
+  if (pair.economy == nullptr) {
+    sort_out(answer.missing);
+    return answer;
+  }
+  answer.economy = pair.economy->name;
+  answer.plain_engine = *pair.plain->engine_speed;
+  answer.economy_engine = *pair.economy->engine_speed;
+  const assessing::GearPower power = assessing::gear_power(value, *pair.economy);
+  answer.missing.insert(answer.missing.end(), power.missing.begin(), power.missing.end());
+  answer_overspeed(value, *pair.economy, answer);
+  if (power.available) answer.available = *power.available;
+  if (power.available && value.implement.power_need) {
+    const Finding* reserve = nullptr;
+    const Assessment found = with_gear(value, answer.economy, assessing::check_power);
+    reserve = found.find(Check::power_reserve);
+    if (reserve != nullptr) answer.fits = reserve->status;
+    answer_fuel(value, season, answer);
+  }
+  sort_out(answer.missing);
+  return answer;
+}
+
+} // namespace v0
+} // namespace fieldshaft
