@@ -94,6 +94,17 @@ void pair_of_a_million_angles(benchmark::State& state) {
   state.SetItemsProcessed(state.iterations() * static_cast<std::int64_t>(angles));
 }
 
+void pair_of_a_million_angles_at_once(benchmark::State& state) {
+  const std::vector<double> t = turns();
+  std::vector<double> out(angles);
+  for (auto _ : state) {
+    joint_pair_speed_ratios(degrees(20.0), degrees(10.0), Angle{}, t.data(), out.data(), angles);
+    benchmark::DoNotOptimize(out.data());
+    benchmark::ClobberMemory();
+  }
+  state.SetItemsProcessed(state.iterations() * static_cast<std::int64_t>(angles));
+}
+
 } // namespace
 
 BENCHMARK(modes_of_twelve_inertias);
@@ -102,3 +113,4 @@ BENCHMARK(critical_speed_of_a_telescope);
 BENCHMARK(critical_speed_over_all_lengths);
 BENCHMARK(pair_of_a_million_angles_bare_double)->Unit(benchmark::kMillisecond);
 BENCHMARK(pair_of_a_million_angles)->Unit(benchmark::kMillisecond);
+BENCHMARK(pair_of_a_million_angles_at_once)->Unit(benchmark::kMillisecond);

@@ -5,6 +5,7 @@
 #include <fieldshaft/dynamics/interference.hpp>
 #include <fieldshaft/dynamics/line.hpp>
 #include <fieldshaft/dynamics/modes.hpp>
+#include <fieldshaft/dynamics/pair_ratios.hpp>
 #include <fieldshaft/dynamics/response.hpp>
 #include <fieldshaft/dynamics/simulation.hpp>
 #include <fieldshaft/dynamics/train.hpp>

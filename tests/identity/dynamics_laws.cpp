@@ -199,6 +199,25 @@ TEST_CASE("power in equals power lost in the dampers, and swinging is mutual") {
   }
 }
 
+TEST_CASE("many rotations of a pair at once give what each gives alone") {
+  RandomInputs random;
+  for (int round = 0; round < 300; ++round) {
+    const Angle front = degrees(random.between(0, 70));
+    const Angle rear = degrees(random.between(0, 70));
+    const Angle phase = degrees(random.between(-180, 180));
+    const double reach = random.across(1, 1e6); // beyond 1e5 rad another path
+    std::vector<double> rotations(97);
+    for (double& rotation : rotations) rotation = random.between(-reach, reach);
+    std::vector<double> ratios(rotations.size());
+    joint_pair_speed_ratios(front, rear, phase, rotations.data(), ratios.data(), rotations.size());
+    const double k = joint_pair_extremes(front, rear, phase, rpm(540)).largest_ratio;
+    const double rounding = (1e-14 + 4e-16 * reach) * k * k;
+    for (std::size_t i = 0; i < rotations.size(); ++i) {
+      CHECK_CLOSE(ratios[i], joint_pair_speed_ratio(front, rear, phase, radians(rotations[i])), rounding);
+    }
+  }
+}
+
 TEST_CASE("the pulses of a joint add up to its lead") {
   RandomInputs random;
   for (int round = 0; round < 300; ++round) {

@@ -424,3 +424,24 @@ TEST_CASE("an uneven joint twists a soft driveline by its lead, and damping deci
   CHECK(refused([&] { swing(1, 90, 1); }) == "joint_torque_swing: angle");
   CHECK(refused([&] { swing(1, 1, 0); }) == "joint_torque_swing: speed");
 }
+
+TEST_CASE("many rotations of a pair: in place, none at all, and refused by name") {
+  std::vector<double> rotations{0.0, 0.5 * pi, pi};
+  joint_pair_speed_ratios(degrees(20), degrees(10), {}, rotations.data(), rotations.data(), 3);
+  CHECK_CLOSE(rotations[0], 1.048010521, 1e-9);
+  CHECK_CLOSE(rotations[1], 1.0 / 1.048010521, 1e-9);
+  CHECK_CLOSE(rotations[2], rotations[0], 1e-14);
+  joint_pair_speed_ratios(degrees(20), degrees(10), {}, nullptr, nullptr, 0);
+  const auto ratios = [](double front, double rear, double phase, double rotation) {
+    double ratio = -1.0;
+    const std::string problem =
+        refused([&] { joint_pair_speed_ratios(degrees(front), degrees(rear), radians(phase), &rotation, &ratio, 1); });
+    if (problem != "nothing") CHECK(ratio == -1.0);
+    return problem;
+  };
+  CHECK(ratios(20, 10, 0, 1e9) == "nothing");
+  CHECK(ratios(90, 10, 0, 0) == "joint_pair_speed_ratios: front");
+  CHECK(ratios(20, -1, 0, 0) == "joint_pair_speed_ratios: rear");
+  CHECK(ratios(20, 10, not_a_number, 0) == "joint_pair_speed_ratios: phase");
+  CHECK(ratios(20, 10, 0, infinity) == "joint_pair_speed_ratios: rotations");
+}
