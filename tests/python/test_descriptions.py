@@ -24,6 +24,7 @@ OTHER_FORM = {
     "is_finite": "math.isfinite",
     "spline_factors": "a check inside namespace check",
     "joint_angle": "a check inside namespace check",
+    "joint_pair_speed_ratios": "joint_pair_speed_ratio takes arrays",
     "count_cycles": "by hand: whole arrays",
     "count_repeating_cycles": "by hand: whole arrays",
     "count_closed_cycles": "by hand: whole arrays",
