@@ -110,7 +110,8 @@ void FarmJudge::assess_pairs(const JudgedFarm& judged, const std::vector<std::si
 JudgedFarm FarmJudge::with(const std::vector<std::size_t>& options) {
   JudgedFarm judged{with_options(farm_, options), {}};
   if (depth_ == StudyDepth::screening) {
-    judged.matrix = screened_matrix(judged.farm, executor_);
+    if (options.empty() && !screened_base_) screened_base_ = screened_matrix(farm_, executor_);
+    judged.matrix = options.empty() ? *screened_base_ : screened_matrix(judged.farm, executor_);
     return judged;
   }
   assess_pairs(judged, options);

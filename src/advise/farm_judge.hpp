@@ -3,7 +3,7 @@
 
 #include <fieldshaft/advise/farm.hpp>
 
-#include <memory>
+#include <optional>
 #include <string>
 #include <unordered_map>
 #include <vector>
@@ -44,6 +44,7 @@ private:
   StudyDepth depth_;
   Executor executor_;
   std::unordered_map<std::string, PairRecord> known_; ///< of certified studies
+  std::optional<VerdictMatrix> screened_base_;        ///< of screenings: asked for again and again
 };
 
 /// The gears in which a pair works, by screening.

@@ -32,6 +32,11 @@ FarmReading try_read_farm(std::string_view text) {
   const std::size_t found_by_reading = reading.problems.size();
   case_document::find_contradictions(farm, reading.problems);
   case_document::quote_as_written(*document, reading.problems, found_by_reading);
+  for (std::size_t i = 0; i < farm.implements.size(); ++i) {
+    if (farm.implements[i].hitch) continue;
+    reading.problems.push_back(
+        {"implements[" + std::to_string(i) + "].hitch", "missing", "\"drawbar\" or \"three-point\""});
+  }
   if (farm.tractors.empty()) reading.problems.push_back({"tractors", "none", "at least one tractor"});
   if (farm.implements.empty()) reading.problems.push_back({"implements", "none", "at least one implement"});
   if (reading.problems.empty()) reading.result = std::move(farm);

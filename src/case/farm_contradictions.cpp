@@ -201,7 +201,6 @@ void check_implement(const FarmImplement& implement, const std::string& path, Pr
   value.limits = implement.limits;
   value.tractor.hitch.kind = implement.hitch;
   check_machine(value, "implement", path, problems);
-  if (!implement.hitch) problems.push_back({path + ".hitch", "missing", "\"drawbar\" or \"three-point\""});
   check_cost(implement.cost, path, prices, problems);
   prices.look(implement.hire_price, path + ".hire_price");
 }

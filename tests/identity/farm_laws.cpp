@@ -4,6 +4,7 @@
 #include <fieldshaft/fieldshaft.hpp>
 
 #include "farms.hpp"
+#include "random.hpp"
 
 #include <doctest/doctest.h>
 

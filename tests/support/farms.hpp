@@ -1,7 +1,6 @@
 #pragma once
-// Farms with random machines, some of whose data are missing or do not fit together.
-
-#include "random.hpp"
+// Farms with random machines, some of whose data are missing or do not fit together. `Random` is RandomInputs or the
+// like.
 
 #include <fieldshaft/case.hpp>
 
@@ -12,12 +11,12 @@ namespace random_farms {
 using namespace fieldshaft;
 
 /// A share of the data is left out, as on a real farm.
-template <class T> Stated<T> sometimes(RandomInputs& random, T value, double share = 0.95) {
+template <class Random, class T> Stated<T> sometimes(Random& random, T value, double share = 0.95) {
   if (random.between(0.0, 1.0) > share) return std::nullopt;
   return value;
 }
 
-inline Interface interface_of(RandomInputs& random) {
+template <class Random> Interface interface_of(Random& random) {
   Interface interface;
   const int kind = random.whole(0, 19);
   if (kind == 0) return interface;
@@ -30,7 +29,7 @@ inline Interface interface_of(RandomInputs& random) {
   return interface;
 }
 
-inline PtoGear gear_of(RandomInputs& random, int number) {
+template <class Random> PtoGear gear_of(Random& random, int number) {
   static const double speeds[] = {540.0, 1000.0, 540.0, 1300.0};
   static const double engine[] = {2100.0, 2150.0, 1650.0, 2250.0};
   PtoGear gear;
@@ -41,7 +40,7 @@ inline PtoGear gear_of(RandomInputs& random, int number) {
   return gear;
 }
 
-inline Hitch hitch_of(RandomInputs& random, HitchKind kind) {
+template <class Random> Hitch hitch_of(Random& random, HitchKind kind) {
   Hitch hitch;
   hitch.kind = kind;
   if (kind == HitchKind::drawbar) {
@@ -54,7 +53,7 @@ inline Hitch hitch_of(RandomInputs& random, HitchKind kind) {
   return hitch;
 }
 
-inline FarmTractor tractor_of(RandomInputs& random, int number) {
+template <class Random> FarmTractor tractor_of(Random& random, int number) {
   FarmTractor tractor;
   Tractor& machine = tractor.machine;
   machine.name = "tractor " + std::to_string(number);
@@ -74,7 +73,7 @@ inline FarmTractor tractor_of(RandomInputs& random, int number) {
   return tractor;
 }
 
-inline FarmImplement implement_of(RandomInputs& random, int number) {
+template <class Random> FarmImplement implement_of(Random& random, int number) {
   static const double speeds[] = {540.0, 1000.0, 540.0, 750.0};
   FarmImplement implement;
   Implement& machine = implement.machine;
@@ -89,7 +88,7 @@ inline FarmImplement implement_of(RandomInputs& random, int number) {
   return implement;
 }
 
-inline FarmDriveline driveline_of(RandomInputs& random, int number, int implements) {
+template <class Random> FarmDriveline driveline_of(Random& random, int number, int implements) {
   FarmDriveline driveline;
   driveline.name = "driveline " + std::to_string(number);
   driveline.driveline.tractor_yoke = interface_of(random);
@@ -99,7 +98,7 @@ inline FarmDriveline driveline_of(RandomInputs& random, int number, int implemen
   return driveline;
 }
 
-inline Farm farm_of(RandomInputs& random, int tractors, int implements) {
+template <class Random> Farm farm_of(Random& random, int tractors, int implements) {
   Farm farm;
   for (int i = 1; i <= tractors; ++i) farm.tractors.push_back(tractor_of(random, i));
   for (int i = 1; i <= implements; ++i) farm.implements.push_back(implement_of(random, i));
