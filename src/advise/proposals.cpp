@@ -47,6 +47,9 @@ bool has_remedies(Check check) {
   case Check::transport_angle:
   case Check::angle_difference:
   case Check::speed_variation:
+  case Check::yoke_phase:
+  case Check::joint_torque_swing:
+  case Check::whirling:
   case Check::overlap:
   case Check::clearance:
   case Check::cut_list:    // follows from overlap and clearance

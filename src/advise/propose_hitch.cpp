@@ -84,6 +84,7 @@ void propose_hitch(const Situation& now, const Finding& finding, Proposals& prop
   case Check::turning_angle:
   case Check::angle_difference:
   case Check::speed_variation:
+  case Check::joint_torque_swing:
     propose_positions(now, proposals);
     propose_midway(now, proposals);
     propose_top_link(now, proposals);

@@ -37,8 +37,10 @@ void propose_joints(const Situation& now, const Finding& finding, Proposals& pro
   case Check::working_angle:
   case Check::turning_angle:
   case Check::transport_angle: propose_wide_angle(now, true, true, proposals); break;
+  case Check::yoke_phase: propose_yokes_in_line(now, proposals); break;
   case Check::angle_difference:
   case Check::speed_variation:
+  case Check::joint_torque_swing:
     propose_yokes_in_line(now, proposals);
     propose_wide_angle(now, true, true, proposals);
     break;

@@ -117,6 +117,7 @@ bool of_geometry(Check check) {
   case Check::transport_angle:
   case Check::angle_difference:
   case Check::speed_variation:
+  case Check::joint_torque_swing:
   case Check::overlap:
   case Check::clearance: return true;
   default: return false;
@@ -136,7 +137,8 @@ void propose_range(const Situation& now, const Finding& finding, Proposals& prop
   const MachineState state = state_of(now, finding);
   const bool bends = finding.check == Check::root_torsion_at_angle;
   if (state == MachineState::any || !(of_geometry(finding.check) || bends)) return;
-  const bool only_driven = finding.check == Check::turning_angle || finding.check == Check::speed_variation || bends;
+  const bool only_driven = finding.check == Check::turning_angle || finding.check == Check::speed_variation ||
+                           finding.check == Check::joint_torque_swing || bends;
   if (state == MachineState::turning && only_driven) propose_rest(now, proposals);
   propose_turn(now, finding, state, proposals);
   propose_lift(now, finding, state, proposals);

@@ -122,29 +122,34 @@ bool beyond(const Finding& finding) {
   return finding.value && finding.limit && finding.value->si > finding.limit->si && finding.limit->si > 0.0;
 }
 
-/// A tube of the same shape, so much larger that it carries the torque, in whole millimetres.
-void propose_tube(const Situation& now, double factor, Proposals& proposals) {
+/// A member of the same shape, larger in every measure.
+TubeProfile scaled(TubeProfile tube, double scale) {
+  for (Stated<Length>* length : {&tube.outer_diameter, &tube.inner_diameter, &tube.perimeter, &tube.wall}) {
+    if (*length) *length = **length * scale;
+  }
+  if (tube.enclosed_area) tube.enclosed_area = *tube.enclosed_area * (scale * scale);
+  if (tube.second_moment) tube.second_moment = *tube.second_moment * (scale * scale * scale * scale);
+  return tube;
+}
+
+/// Members of the same shape, larger by at least a scale: the round one in whole millimetres, a profile in hundredths.
+void propose_tube(const Situation& now, double scale, Proposals& proposals) {
   const TubeProfile& tube = now.value.driveline.tube;
-  const double scale = std::cbrt(factor);
+  std::vector<Fact> facts;
   if (tube.outer_diameter && tube.inner_diameter) {
     const Length outer = millimetres(std::ceil(scale * in(*tube.outer_diameter, unit::millimetre)));
-    const Length inner = *tube.inner_diameter * (outer / *tube.outer_diameter);
-    add(proposals,
-        {ChangeKind::stronger_tube, "", {fact("outer", outer), fact("inner", inner)}, [outer, inner](Case& c) {
-           c.driveline.tube.outer_diameter = outer;
-           c.driveline.tube.inner_diameter = inner;
-         }});
+    scale = outer / *tube.outer_diameter;
+    facts = {fact("outer", outer), fact("inner", *tube.inner_diameter * scale)};
   } else if (tube.enclosed_area && tube.perimeter && tube.wall) {
-    const double scaled = std::ceil(100.0 * scale) / 100.0;
-    TubeProfile larger = tube;
-    larger.enclosed_area = *tube.enclosed_area * scaled * scaled;
-    larger.perimeter = *tube.perimeter * scaled;
-    larger.wall = *tube.wall * scaled;
-    add(proposals, {ChangeKind::stronger_tube,
-                    "",
-                    {fact("perimeter", *larger.perimeter), fact("wall", *larger.wall)},
-                    [larger](Case& c) { c.driveline.tube = larger; }});
+    scale = std::ceil(100.0 * scale) / 100.0;
+    facts = {fact("perimeter", *tube.perimeter * scale), fact("wall", *tube.wall * scale)};
+  } else {
+    return;
   }
+  add(proposals, {ChangeKind::stronger_tube, "", std::move(facts), [scale](Case& c) {
+                    c.driveline.tube = scaled(c.driveline.tube, scale);
+                    c.driveline.other_tube = scaled(c.driveline.other_tube, scale);
+                  }});
 }
 
 void propose_joints_for(double torque, Proposals& proposals) {
@@ -164,7 +169,7 @@ void propose_weakest_part(const Situation& now, const Finding& window, Proposals
     const auto* part = std::get_if<PhraseId>(&fact.value);
     if (part == nullptr || std::string_view(fact.name) != "part") continue;
     const double factor = 1.02 * *lowest / *highest;
-    if (std::string_view(part->id) == "part.tube") propose_tube(now, factor, proposals);
+    if (std::string_view(part->id) == "part.tube") propose_tube(now, std::cbrt(factor), proposals);
     if (std::string_view(part->id) == "part.joints") propose_joints_for(*weakest * factor, proposals);
   }
 }
@@ -195,10 +200,13 @@ void propose_strength(const Situation& now, const Finding& finding, Proposals& p
   }
   switch (finding.check) {
   case Check::tube_torsion:
-    if (beyond(finding)) propose_tube(now, needed_factor(finding), proposals);
+    if (beyond(finding)) propose_tube(now, std::cbrt(needed_factor(finding)), proposals);
     break;
   case Check::joint_rating:
     if (beyond(finding)) propose_joints_for(finding.value->si, proposals);
+    break;
+  case Check::whirling: // the critical speed goes with the diameter
+    if (beyond(finding)) propose_tube(now, 1.01 * finding.value->si / finding.limit->si, proposals);
     break;
   case Check::overload_window: propose_weakest_part(now, finding, proposals); break;
   case Check::tooth_shear: propose_hub(now, proposals); break;

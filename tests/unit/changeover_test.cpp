@@ -6,6 +6,8 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <fstream>
+#include <iterator>
 #include <string>
 
 using namespace fieldshaft;
@@ -126,4 +128,27 @@ TEST_CASE("every step and hazard has words, in all forms and both unit styles") 
       CHECK(json.at("hazards").size() == steps.hazards.size());
     }
   }
+}
+
+TEST_CASE("the changeover between two cases of one tractor, and none where stub and speed stay") {
+  std::ifstream file(FIELDSHAFT_SOURCE_DIR "/docs/examples/cases/strong-tractor-at-540.json");
+  REQUIRE(file);
+  const Case before = read_case(std::string(std::istreambuf_iterator<char>(file), {}));
+  CHECK(!changeover_between(before, before));
+  Case after = before;
+  after.tractor.pto.stub = {};
+  after.tractor.pto.stub.type = 3;
+  after.tractor.pto.selected = "1000";
+  const auto steps = changeover_between(before, after);
+  REQUIRE(steps);
+  CHECK(steps->from.type == 1);
+  CHECK(steps->to.type == 3);
+  CHECK(steps->arrangement == StubArrangement::exchanged_from_carrier);
+  CHECK(steps->possible);
+  Case unknown = after;
+  unknown.tractor.pto.selected.reset();
+  CHECK(!changeover_between(before, unknown));
+  unknown = before;
+  unknown.tractor.pto.arrangement.reset();
+  CHECK(!changeover_between(unknown, after));
 }
