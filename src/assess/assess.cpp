@@ -25,6 +25,9 @@ const char* check_id(Check check) noexcept {
   case Check::joint_rating: return "strength.joint_rating";
   case Check::overload_window: return "strength.overload_window";
   case Check::start_up: return "strength.start_up";
+  case Check::simulated_start: return "start.simulated_peak";
+  case Check::clutch_heat: return "start.clutch_heat";
+  case Check::simulated_blockage: return "start.blocked_rotor";
   case Check::fatigue_life: return "strength.fatigue_life";
   case Check::drawbar_distance: return "hitch.drawbar_distance";
   case Check::working_angle: return "joint.working_angle";
@@ -47,6 +50,7 @@ const char* check_id(Check check) noexcept {
   case Check::tip_speed: return "rotor.tip_speed";
   case Check::overspeed_at_high_idle: return "rotor.overspeed_at_high_idle";
   case Check::overspeed_in_other_gears: return "rotor.overspeed_in_other_gears";
+  case Check::run_down: return "rotor.run_down";
   case Check::master_shield: return "guard.master_shield";
   case Check::driveline_guard: return "guard.driveline";
   case Check::input_guard: return "guard.input_connection";

@@ -4,7 +4,6 @@
 
 #include "assess/steel.hpp"
 
-#include <fieldshaft/overload.hpp>
 #include <fieldshaft/shaft.hpp>
 #include <fieldshaft/spline.hpp>
 
@@ -12,13 +11,6 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 namespace {
-
-/// The parts between tractor and implement whose yield is known, and the entries of those whose yield is not. Each
-/// yields by the strictest school; the names are ids of the report's catalogue.
-struct Chain {
-  std::vector<ChainPart> parts;
-  std::vector<std::string> missing;
-};
 
 void add_stub(const Stub& stub, Chain& chain) {
   chain.missing.insert(chain.missing.end(), stub.missing.begin(), stub.missing.end());
@@ -135,11 +127,14 @@ void check_start_up(const Case& value, const Chain& chain, Findings& findings) {
 
 } // namespace
 
-void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, const TubeYield& tube,
-                    Findings& findings) {
+Chain chain_of(const Case& value, const Stub& stub, const TubeYield& tube) {
   Chain chain;
   add_stub(stub, chain);
   add_rest(value, tube, chain);
+  return chain;
+}
+
+void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, const Chain& chain, Findings& findings) {
   check_start_up(value, chain, findings);
   std::vector<std::string> missing = mean.missing;
   missing.insert(missing.end(), chain.missing.begin(), chain.missing.end());

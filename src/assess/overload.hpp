@@ -5,6 +5,8 @@
 #include "assess/loads.hpp"
 #include "assess/stub.hpp"
 
+#include <fieldshaft/overload.hpp>
+
 namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
@@ -15,8 +17,16 @@ struct TubeYield {
   std::vector<std::string> missing;
 };
 
-void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, const TubeYield& tube,
-                    Findings& findings);
+/// The parts between tractor and implement whose yield is known, and the entries of those whose yield is not. Each
+/// yields by the strictest school; the names are ids of the report's catalogue.
+struct Chain {
+  std::vector<ChainPart> parts;
+  std::vector<std::string> missing;
+};
+
+Chain chain_of(const Case& value, const Stub& stub, const TubeYield& tube);
+
+void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, const Chain& chain, Findings& findings);
 
 } // namespace assessing
 } // namespace v0

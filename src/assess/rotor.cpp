@@ -1,6 +1,7 @@
 // Tip speed and overspeed of the rotor: in the engaged gear, at high idle, and in every other gear.
 
 #include "assess/checks.hpp"
+#include "assess/start.hpp"
 
 #include <fieldshaft/power.hpp>
 #include <fieldshaft/pto.hpp>
@@ -231,6 +232,7 @@ void check_rotor(const Case& value, Findings& findings) {
   check_tip_speed(value, findings);
   check_high_idle(value, findings);
   check_other_gears(value, findings);
+  check_run_down(value, findings);
 }
 
 } // namespace assessing

@@ -5,6 +5,7 @@
 #include "assess/interface.hpp"
 #include "assess/loads.hpp"
 #include "assess/overload.hpp"
+#include "assess/start.hpp"
 #include "assess/steel.hpp"
 #include "assess/stub.hpp"
 
@@ -313,7 +314,9 @@ void check_strength(const Case& value, const DrivelineOverRange& range, Findings
   const TubeOfCase tube = resolve_tube(value);
   check_tube(value, tube, behind, mean, findings);
   check_joint_rating(value, behind, findings);
-  check_overload(value, stub, mean, yield_of(tube), findings);
+  const Chain chain = chain_of(value, stub, yield_of(tube));
+  check_overload(value, stub, mean, chain, findings);
+  check_start(value, chain, range, findings);
   const StateExtremes* working = range.find(MachineState::working);
   const bool kind_known = value.driveline.front_joint_kind.has_value();
   check_fatigue(value, stub, mean,

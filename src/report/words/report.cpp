@@ -19,7 +19,7 @@ constexpr Phrase phrases[] = {
            "Also outside this assessment: the implement-end yoke and its shaft; sense of rotation; an overrunning "
            "clutch for a rotor that runs on; thrust of the telescope and life of the joint bearings; guard tubes that "
            "bottom before the members; fouling of the driveline with tongue, links or tyres; "
-           "engagement shock; brakes, weights and stability; electrical and hydraulic lines."},
+           "brakes, weights and stability; electrical and hydraulic lines."},
     // Cautions.
     Phrase{"caution.standstill", "Stop the engine, remove the key and wait until everything stands still before you go "
                                  "near driveline or implement; rotors run on for a long time."},

@@ -24,6 +24,9 @@ std::string_view title_of(Check check) noexcept {
   case Check::joint_rating: return "Driveline: torque against the joints' rating";
   case Check::overload_window: return "Overload device: setting between work and damage";
   case Check::start_up: return "Start: torque that can arrive when the PTO is engaged";
+  case Check::simulated_start: return "Start: highest torque in a simulated engagement";
+  case Check::clutch_heat: return "Start: heat in the tractor's PTO clutch";
+  case Check::simulated_blockage: return "Blocked rotor: highest torque in a simulated blockage";
   case Check::fatigue_life: return "Stub: life under joint bending and changing torque";
   case Check::drawbar_distance: return "Drawbar: shaft end to hitch pin";
   case Check::working_angle: return "Joint angle in work";
@@ -46,6 +49,7 @@ std::string_view title_of(Check check) noexcept {
   case Check::tip_speed: return "Rotor: blade tip speed";
   case Check::overspeed_at_high_idle: return "PTO speed with the engine at high idle";
   case Check::overspeed_in_other_gears: return "PTO speed in the other gears";
+  case Check::run_down: return "Rotor: how long it runs on";
   case Check::master_shield: return "Guard: master shield of the tractor";
   case Check::driveline_guard: return "Guard: driveline";
   case Check::input_guard: return "Guard: implement's input connection";

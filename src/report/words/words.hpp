@@ -30,6 +30,7 @@ Phrases drawbar_words() noexcept;
 Phrases vibration_words() noexcept;
 Phrases geometry_words() noexcept;
 Phrases rotor_words() noexcept;
+Phrases start_words() noexcept;
 Phrases guards_words() noexcept;
 Phrases remedies_words() noexcept;
 Phrases changeover_words() noexcept;

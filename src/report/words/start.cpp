@@ -1,0 +1,64 @@
+// Words for start, blockage and run-down.
+
+#include "report/words/words.hpp"
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace report_texts {
+namespace {
+
+constexpr Phrase phrases[] = {
+    Phrase{"simulated.unstated", "Not everything is stated that a simulation of the start needs."},
+    Phrase{"simulated.ended_early",
+           "The simulation came to {reached} only: the line as stated is too stiff, or its clutches "
+           "stick and slip without end."},
+    Phrase{"simulated.never_closes",
+           "The tractor's PTO clutch slips at {clutch}, too little for this rotor: after {reached} "
+           "it still slips, and it would burn."},
+    Phrase{"simulated.start",
+           "Simulated start: the clutch has taken the rotor along after {time}, and the highest torque "
+           "in the line is {value}; {part} yields at {part_torque}."},
+    Phrase{
+        "simulated.start_with_device",
+        "Simulated start: the clutch has taken the rotor along after {time}, the overload device slips for {slip} on "
+        "the way, and the highest torque in the line is {value}; {part} yields at {part_torque}."},
+    Phrase{"simulated.heat",
+           "One simulated start makes this heat in the tractor's PTO clutch, which slips for {slip}."},
+    Phrase{"simulated.heat_without_limit", "One simulated start makes this heat in the tractor's PTO clutch, which "
+                                           "slips for {slip}. What the clutch bears "
+                                           "is not stated; starts in quick succession add up."},
+    Phrase{"simulated.heat_without_end", "The tractor's PTO clutch never closes: it goes on slipping and heating."},
+    Phrase{"simulated.cool", "Engage at low engine speed and without load, and let the clutch cool between starts; the "
+                             "tractor's manual says how."},
+    Phrase{
+        "blocked.device",
+        "Simulated blockage: if something stops the rotor at once, the torque in the line swings to {value} although "
+        "the device is set to {setting}; without it {without} would arrive. {part} yields at {part_torque}."},
+    Phrase{"blocked.no_device",
+           "Simulated blockage: if something stops the rotor at once, {value} arrive, and no overload "
+           "device stands between; {part} yields at {part_torque}."},
+    Phrase{
+        "blocked.lower",
+        "Set the device lower if the work allows it (the swing passes the setting, up to twice as high), or choose the "
+        "stronger part."},
+    Phrase{"blocked.fit", "Fit an overload device at the implement."},
+    Phrase{"run_down.unstated",
+           "How long the rotor runs on is not known. Whatever it is: stop the engine, remove the key and wait until "
+           "everything stands still."},
+    Phrase{
+        "run_down.overrunning",
+        "Behind its overrunning clutch the rotor runs on from {speed} for at least about {value}, while the driveline "
+        "may stand already."},
+    Phrase{"run_down.coupled", "With the PTO let go the rotor runs on from {speed} for at least about {value}."},
+    Phrase{"run_down.wait",
+           "The time is an estimate and no permission: stop the engine, remove the key and go near nothing "
+           "before everything stands still."},
+};
+
+} // namespace
+
+Phrases start_words() noexcept { return {std::begin(phrases), std::end(phrases)}; }
+
+} // namespace report_texts
+} // namespace v0
+} // namespace fieldshaft
