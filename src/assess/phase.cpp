@@ -25,6 +25,7 @@ struct JointsAt {
 template <class Q> std::vector<Q> spread(Q low, Q high, int count) {
   if (low == high) return {low};
   std::vector<Q> values;
+  values.reserve(static_cast<std::size_t>(count));
   for (int i = 0; i < count; ++i) values.push_back(low + (static_cast<double>(i) / (count - 1)) * (high - low));
   return values;
 }
