@@ -1,3 +1,4 @@
+#include "assess/certificate.hpp"
 #include "assess/checks.hpp"
 
 #include <fieldshaft/core/error.hpp>
@@ -122,6 +123,7 @@ Assessment assessing::assess_over(const Case& value, const DrivelineOverRange& r
   assessment.note = value.note;
   assessment.tractor = value.tractor.name;
   assessment.implement = value.implement.name;
+  assessment.envelopes = assessing::envelopes_of(value, range);
   assessing::Findings findings(assessment);
   assessing::check_speed(value, findings);
   assessing::check_fit(value, findings);

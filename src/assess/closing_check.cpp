@@ -111,7 +111,7 @@ Finding finding_of(const std::vector<HandCheckResult>& results) {
 void check_by_hand(const Case& value, Findings& findings) {
   const std::vector<HandCheck>& checks = value.driveline.hand_checks;
   if (checks.empty()) {
-    findings.not_examined(Check::hand_check);
+    findings.not_examined(Check::hand_check, {"driveline.hand_checks"});
     return;
   }
   std::vector<std::string> missing = layout_missing(value);

@@ -17,6 +17,11 @@ public:
   explicit Findings(Assessment& assessment) : assessment_(assessment) {}
   void add(Finding finding) { assessment_.findings.push_back(std::move(finding)); }
   void not_examined(Check check) { assessment_.not_examined.push_back(check); }
+  /// Of whose subject the case says nothing: the entries that would have to be stated.
+  void not_examined(Check check, std::vector<std::string> entries) {
+    not_examined(check);
+    assessment_.unasked.push_back({check, std::move(entries)});
+  }
 
 private:
   Assessment& assessment_;

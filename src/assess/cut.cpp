@@ -193,7 +193,7 @@ void check_guard_tubes(const Case& value, const DrivelineOverRange& range, Findi
   const auto& closed = value.driveline.guard_closed_length;
   const auto& overlap = value.driveline.guard_closed_overlap;
   if (!closed && !overlap) {
-    findings.not_examined(Check::guard_tubes);
+    findings.not_examined(Check::guard_tubes, {"driveline.guard_closed_length", "driveline.guard_closed_overlap"});
     return;
   }
   std::vector<std::string> missing = range.missing_for_all();

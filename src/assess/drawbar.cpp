@@ -2,6 +2,7 @@
 
 #include "assess/checks.hpp"
 #include "assess/interface.hpp"
+#include "assess/placement.hpp"
 
 #include <fieldshaft/pto.hpp>
 
@@ -13,16 +14,6 @@ namespace {
 /// Prints of one and the same hole differ by up to 8 mm (350, 356 and 358 mm for 14 in), so a hole counts as met
 /// within a little more than that.
 constexpr Length hole_tolerance = millimetres(10.0);
-
-const char* position_phrase(DrawbarPosition position) {
-  switch (position) {
-  case DrawbarPosition::short_: return "drawbar.position.short";
-  case DrawbarPosition::regular: return "drawbar.position.regular";
-  case DrawbarPosition::extended: return "drawbar.position.extended";
-  case DrawbarPosition::us_practice: return "drawbar.position.us";
-  }
-  return "drawbar.position.regular";
-}
 
 struct PositionsForWork {
   const DrawbarDistance* nearest = nullptr;
@@ -45,6 +36,16 @@ PositionsForWork positions_for_work(const DrawbarDistances& distances, Length me
 }
 
 } // namespace
+
+const char* position_phrase(DrawbarPosition position) {
+  switch (position) {
+  case DrawbarPosition::short_: return "drawbar.position.short";
+  case DrawbarPosition::regular: return "drawbar.position.regular";
+  case DrawbarPosition::extended: return "drawbar.position.extended";
+  case DrawbarPosition::us_practice: return "drawbar.position.us";
+  }
+  return "drawbar.position.regular";
+}
 
 void check_drawbar(const Case& value, Findings& findings) {
   const Hitch& hitch = value.tractor.hitch;

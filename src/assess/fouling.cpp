@@ -143,8 +143,13 @@ LimitBand fouling_band(const Case& value) {
 
 void check_fouling(const Case& value, const DrivelineOverRange& range, Findings& findings) {
   const FoulingData data = fouling_data(value);
-  if (!data.stated) {
+  if (!data.stated && value.tractor.hitch.kind == HitchKind::three_point) {
     findings.not_examined(Check::fouling);
+    return;
+  }
+  if (!data.stated) {
+    findings.not_examined(Check::fouling,
+                          {"fouling.tractor", "fouling.implement", "fouling.tyres", "driveline.guard_diameter"});
     return;
   }
   if (!is_trailed(value)) {

@@ -2,6 +2,7 @@
 
 #include "case/meaning.hpp"
 #include "report/catalogue.hpp"
+#include "report/certificate.hpp"
 #include "report/figures.hpp"
 #include "report/render.hpp"
 #include "report/say.hpp"
@@ -167,10 +168,29 @@ void add_unknowns(Page& page, const Assessment& assessment, const std::vector<En
   for (const Group& group : groups) page.add(group_block(page, group, entries, style));
 }
 
+/// What is proved of the driveline: the certificate first, then its parts.
+void add_certificate(Page& page, const Assessment& assessment, UnitStyle style) {
+  std::vector<std::string> sentences = rendering::certificate(assessment, style);
+  if (sentences.empty()) return;
+  page.add(Heading{1, say("heading.certificate")});
+  page.add(Paragraph{std::move(sentences.front())});
+  List list;
+  for (std::size_t i = 1; i < sentences.size(); ++i) list.items.emplace_back(std::move(sentences[i]));
+  page.add(std::move(list));
+}
+
 void add_not_examined(Page& page, const Assessment& assessment) {
   List list;
   std::vector<std::string> titles;
-  for (const Check check : assessment.not_examined) titles.emplace_back(report_texts::title_of(check));
+  for (const Check check : assessment.not_examined) {
+    const auto same = [check](const Unasked& unasked) { return unasked.check == check; };
+    if (std::none_of(assessment.unasked.begin(), assessment.unasked.end(), same))
+      titles.emplace_back(report_texts::title_of(check));
+  }
+  for (const Unasked& unasked : assessment.unasked) {
+    list.items.emplace_back(say("finding.unasked", {{"check", std::string(report_texts::title_of(unasked.check))},
+                                                    {"entries", joined(unasked.entries, ", ")}}));
+  }
   if (!titles.empty()) list.items.emplace_back(say("finding.do_not_apply", {{"checks", joined(titles, "; ")}}));
   list.items.emplace_back(say("report.never_examined"));
   page.add(Heading{1, say("heading.not_examined")});
@@ -288,6 +308,7 @@ Page page_of(const Assessment& assessment, UnitStyle style) {
   add_findings(page, assessment, Status::stop, {1, say("heading.stop")}, style);
   add_unknowns(page, assessment, entries, style);
   add_findings(page, assessment, Status::caution, {1, say("heading.caution")}, style);
+  add_certificate(page, assessment, style);
   add_not_examined(page, assessment);
   add_findings(page, assessment, Status::ok, {1, say("heading.ok"), true}, style);
   page.footer = footer_text(style);

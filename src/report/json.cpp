@@ -5,6 +5,7 @@
 
 #include "report/assessment_page.hpp"
 #include "report/catalogue.hpp"
+#include "report/certificate.hpp"
 #include "report/render.hpp"
 
 #include <fieldshaft/units/text.hpp>
@@ -44,6 +45,54 @@ Json amount_json(Amount amount, UnitStyle style) {
   return json;
 }
 
+Json pose_json(const PoseAt& pose) {
+  Json json = {{"yaw", pose.yaw.value()}, {"pitch", pose.pitch.value()}, {"roll", pose.roll.value()}};
+  if (pose.lift) json["lift"] = pose.lift->value();
+  return json;
+}
+
+Json extreme_json(const StateExtreme& extreme, UnitStyle style) {
+  Json json = {{"bound", amount_json(extreme.bound, style)},
+               {"attained", amount_json(extreme.attained, style)},
+               {"gap", amount_json(extreme.gap, style)},
+               {"within_gap", extreme.within_gap},
+               {"pose", pose_json(extreme.pose)}};
+  if (extreme.most) {
+    json["matters_most"] = {{"entry", extreme.most->entry}, {"moves", amount_json(extreme.most->moves, style)}};
+  }
+  return json;
+}
+
+Json range_json(const AmountRange& range) { return Json::array({range.low.si, range.high.si}); }
+
+Json envelope_json(const StateEnvelope& envelope, UnitStyle style) {
+  Json json = {{"state", state_name(envelope.state)}, {"driven", envelope.driven}, {"yaw", range_json(envelope.yaw)}};
+  if (envelope.pitch) json["pitch"] = range_json(*envelope.pitch);
+  json["roll"] = range_json(envelope.roll);
+  if (envelope.lift) json["lift"] = range_json(*envelope.lift);
+  json["front_angle"] = extreme_json(envelope.front_angle, style);
+  json["rear_angle"] = extreme_json(envelope.rear_angle, style);
+  json["difference"] = extreme_json(envelope.difference, style);
+  json["longest"] = extreme_json(envelope.longest, style);
+  json["shortest"] = extreme_json(envelope.shortest, style);
+  if (envelope.speed_variation) json["speed_variation"] = extreme_json(*envelope.speed_variation, style);
+  return json;
+}
+
+/// What is proved of the driveline in each state, ready for a picture.
+Json geometry_json(const Assessment& assessment, UnitStyle style) {
+  Json states = Json::array();
+  for (const StateEnvelope& envelope : assessment.envelopes) states.push_back(envelope_json(envelope, style));
+  return {{"certificate", certificate(assessment, style)}, {"states", std::move(states)}};
+}
+
+Json fact_json(const Fact& fact, UnitStyle style) {
+  if (const auto* amount = std::get_if<Amount>(&fact.value)) return amount_json(*amount, style);
+  const auto* at = std::get_if<PoseIn>(&fact.value);
+  if (at == nullptr) return fact_text(fact, style);
+  return {{"state", state_name(at->state)}, {"pose", pose_json(at->pose)}, {"text", fact_text(fact, style)}};
+}
+
 Json finding_json(const Finding& finding, UnitStyle style) {
   Json json = {{"id", check_id(finding.check)},
                {"title", report_texts::title_of(finding.check)},
@@ -61,17 +110,9 @@ Json finding_json(const Finding& finding, UnitStyle style) {
   }
   if (finding.margin) json["margin"] = *finding.margin;
   if (finding.state != MachineState::any) json["state"] = state_name(finding.state);
-  if (finding.pose) {
-    json["pose"] = {{"yaw", finding.pose->yaw.value()},
-                    {"pitch", finding.pose->pitch.value()},
-                    {"roll", finding.pose->roll.value()}};
-    if (finding.pose->lift) json["pose"]["lift"] = finding.pose->lift->value();
-  }
+  if (finding.pose) json["pose"] = pose_json(*finding.pose);
   json["facts"] = Json::object();
-  for (const Fact& fact : finding.facts) {
-    const auto* amount = std::get_if<Amount>(&fact.value);
-    json["facts"][fact.name] = amount != nullptr ? amount_json(*amount, style) : Json(fact_text(fact, style));
-  }
+  for (const Fact& fact : finding.facts) json["facts"][fact.name] = fact_json(fact, style);
   json["advice"] = Json::array();
   for (const char* id : finding.advice) json["advice"].push_back({{"id", id}, {"text", sentence(id, finding, style)}});
   json["missing"] = finding.missing;
@@ -109,7 +150,11 @@ std::string to_json(const Assessment& assessment, UnitStyle style) {
   json["not_examined"] = Json::array();
   for (const Check check : assessment.not_examined) {
     json["not_examined"].push_back({{"id", check_id(check)}, {"title", report_texts::title_of(check)}});
+    for (const Unasked& unasked : assessment.unasked) {
+      if (unasked.check == check) json["not_examined"].back()["state"] = unasked.entries;
+    }
   }
+  json["geometry"] = geometry_json(assessment, style);
   json["cautions"] = cautions();
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -16,16 +16,6 @@ namespace {
 using report_texts::phrase;
 using report_texts::say;
 
-std::string state_text(MachineState state) {
-  switch (state) {
-  case MachineState::working: return std::string(phrase("state.working"));
-  case MachineState::turning: return std::string(phrase("state.turning"));
-  case MachineState::transport: return std::string(phrase("state.transport"));
-  case MachineState::any: break;
-  }
-  return "";
-}
-
 /// "turned 30.0° to the left" for one angle of a pose; nothing where it prints as zero.
 std::string angle_text(Angle angle, const char* negative, const char* positive, UnitStyle style) {
   const std::string size = to_string(amount_of(math::abs(angle)), style);
@@ -45,6 +35,16 @@ std::string lift_text(Length lift, UnitStyle style) {
 }
 
 } // namespace
+
+std::string state_text(MachineState state) {
+  switch (state) {
+  case MachineState::working: return std::string(phrase("state.working"));
+  case MachineState::turning: return std::string(phrase("state.turning"));
+  case MachineState::transport: return std::string(phrase("state.transport"));
+  case MachineState::any: break;
+  }
+  return "";
+}
 
 std::string pose_text(const PoseIn& at, UnitStyle style) {
   std::vector<std::string> parts = {angle_text(at.pose.yaw, "pose.left", "pose.right", style),

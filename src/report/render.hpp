@@ -12,6 +12,9 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace rendering {
 
+/// "while turning"; empty for any state.
+std::string state_text(MachineState state);
+
 /// "while turning, turned 35.0° to the left, in a hollow of 4.0°": an angle that prints as zero is left out.
 std::string pose_text(const PoseIn& at, UnitStyle style);
 

@@ -3,6 +3,7 @@
 //
 // Ids and numbers only. The words for people stand in `report`, in one catalogue.
 
+#include <fieldshaft/assess/envelope.hpp>
 #include <fieldshaft/core/source.hpp>
 #include <fieldshaft/units/kind.hpp>
 
@@ -87,26 +88,9 @@ const char* check_id(Check check) noexcept;
 /// Which side of the limit is the good one.
 enum class LimitSense { none, at_most, at_least, equal };
 
-/// The state of the machine at which a value is the worst.
-enum class MachineState { any, working, turning, transport };
-
-/// The position of the implement at which a value is the worst.
-struct PoseAt {
-  Angle yaw{};
-  Angle pitch{};
-  Angle roll{};
-  std::optional<Length> lift;
-};
-
 /// A text of the report's catalogue, by its id.
 struct PhraseId {
   const char* id;
-};
-
-/// A position of the implement in a state of the machine.
-struct PoseIn {
-  MachineState state = MachineState::any;
-  PoseAt pose;
 };
 
 /// A named number, name, text or position that the explanation of a finding needs.
@@ -140,6 +124,12 @@ struct Finding {
   std::vector<std::string> missing; ///< paths of the case document that would have to be stated
 };
 
+/// A check that was not examined because the case says nothing of its subject, and what would have to be stated.
+struct Unasked {
+  Check check;
+  std::vector<std::string> entries;
+};
+
 /// The findings of a case, in the order of the checks.
 struct Assessment {
   std::string title;
@@ -147,7 +137,9 @@ struct Assessment {
   std::string tractor;
   std::string implement;
   std::vector<Finding> findings;
-  std::vector<Check> not_examined; ///< checks that do not apply to this case
+  std::vector<Check> not_examined; ///< checks that do not apply to this case, or of whose subject it says nothing
+  std::vector<Unasked> unasked;    ///< of those, the ones that the case could ask for
+  std::vector<StateEnvelope> envelopes; ///< what is proved of the driveline over each state that is fully stated
 
   Status verdict() const noexcept;
   std::size_t count(Status status) const noexcept;

@@ -46,6 +46,13 @@ constexpr Phrase phrases[] = {
            "Bring both joint centres equally far from the pin (hitch extension, place of the input "
            "connection; the drawbar keeps the position that belongs to its PTO type), so that each joint takes half of "
            "the turn."},
+    Phrase{"difference.other_hole",
+           "With the pin in {hole_position} of {stub}, {hole} behind the shaft end, the joint angles differ by at most "
+           "{hole_difference} in work instead of {value}; then check driveline length and clearance again."},
+    Phrase{
+        "difference.place_of_input",
+        "With the pin where it is, the joints bend equally if the end of the input shaft stands {equal_behind} behind "
+        "the pin (now {input_behind}); then check driveline length and clearance again."},
     Phrase{"difference.equalise_mounted",
            "Set the top link so that the input shaft runs parallel to the stub in work: then both joints "
            "bend equally."},

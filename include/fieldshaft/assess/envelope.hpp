@@ -1,0 +1,53 @@
+#pragma once
+// What is proved of a driveline over the positions of each state: the certificate of an assessment, as numbers.
+
+#include <fieldshaft/assess/pose.hpp>
+#include <fieldshaft/units/kind.hpp>
+
+#include <string>
+#include <vector>
+
+namespace fieldshaft {
+inline namespace v0 {
+
+/// The measurement whose tolerance moves an extreme most.
+struct MattersMost {
+  std::string entry; ///< path of the case document
+  Amount moves;      ///< by how much its tolerance alone moves the extreme
+};
+
+/// An extreme of the driveline over the positions of a state.
+struct StateExtreme {
+  Amount bound;                    ///< proved for the rigid model: no position of the state is worse
+  Amount attained;                 ///< by a driveline within the tolerances, at `pose`
+  Amount gap;                      ///< between the two
+  PoseAt pose;                     ///< where it is attained
+  bool within_gap = false;         ///< the search ended because the wanted gap was reached
+  std::optional<MattersMost> most; ///< empty where no tolerance moves it, or where it is not followed
+};
+
+/// The lowest and highest value of one of the things that a state moves.
+struct AmountRange {
+  Amount low;
+  Amount high;
+};
+
+/// The driveline over one state. Front and rear angle, longest and shortest hold for every measurement within its
+/// tolerance at once; difference and speed variation as noted in the handbook.
+struct StateEnvelope {
+  MachineState state = MachineState::any;
+  bool driven = false; ///< the PTO turns
+  AmountRange yaw;
+  std::optional<AmountRange> pitch; ///< trailed
+  AmountRange roll;
+  std::optional<AmountRange> lift; ///< mounted
+  StateExtreme front_angle;
+  StateExtreme rear_angle;
+  StateExtreme difference;
+  StateExtreme longest;
+  StateExtreme shortest;
+  std::optional<StateExtreme> speed_variation;
+};
+
+} // namespace v0
+} // namespace fieldshaft

@@ -1,0 +1,22 @@
+#pragma once
+// Where pin or input shaft would have to stand so that the joints bend more equally.
+
+#include "assess/context.hpp"
+
+#include <fieldshaft/pto.hpp>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+
+/// The words for a position of the drawbar.
+const char* position_phrase(DrawbarPosition position);
+
+/// Adds numbers and advice to a finding on unequal joint angles in work of a trailed machine: the hole for PTO work, if
+/// another one of the stub's type is better, and the place of the input shaft behind the pin as it stands. Never a hole
+/// that is not for PTO work, nor one of another type.
+void advise_placement(const Case& value, Finding& finding);
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft

@@ -1,0 +1,45 @@
+// Words for what was proved of the driveline.
+
+#include "report/words/words.hpp"
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace report_texts {
+namespace {
+
+constexpr Phrase phrases[] = {
+    Phrase{
+        "certificate.whole",
+        "Over all positions of all states it is proved, for the rigid model and the stated tolerances: no joint angle "
+        "above {angle}, no distance of the joint centres outside {shortest} to {longest}. These bounds lie within "
+        "{angle_gap} and {length_gap} of positions that were found."},
+    Phrase{
+        "certificate.one_state",
+        "Over all positions of the state that could be examined it is proved, for the rigid model and the stated "
+        "tolerances: no joint angle above {angle}, no distance of the joint centres outside {shortest} to {longest}. "
+        "These bounds lie within {angle_gap} and {length_gap} of positions that were found."},
+    Phrase{"certificate.state",
+           "{state} ({positions}): at the tractor at most {front} ({front_at}), at the implement at most {rear} "
+           "({rear_at}); from {shortest} ({shortest_at}) to {longest} ({longest_at})."},
+    Phrase{"certificate.from_to", "{low} to {high}"},
+    Phrase{"certificate.yaw", "yaw {range}"},
+    Phrase{"certificate.pitch", "pitch {range}"},
+    Phrase{"certificate.roll", "roll {range}"},
+    Phrase{"certificate.lift", "lift {range}"},
+    Phrase{"certificate.most.angle",
+           "For the greatest joint angle {entry} matters most: its tolerance alone moves the angle by {moves}."},
+    Phrase{"certificate.most.longest",
+           "For the longest position {entry} matters most: its tolerance alone moves the length by {moves}."},
+    Phrase{"certificate.most.shortest",
+           "For the shortest position {entry} matters most: its tolerance alone moves the length by {moves}."},
+    Phrase{"finding.unasked", "{check}: the case says nothing of it; to have it examined, state {entries}."},
+    Phrase{"heading.certificate", "Proved over the whole range"},
+};
+
+} // namespace
+
+Phrases certificate_words() noexcept { return {std::begin(phrases), std::end(phrases)}; }
+
+} // namespace report_texts
+} // namespace v0
+} // namespace fieldshaft
