@@ -27,6 +27,8 @@ constexpr Source simulation_source{"simulation with the engine holding its speed
 /// A blockage follows after the line has settled; its peak comes within a few swings.
 constexpr Time settled = seconds(0.2);
 constexpr Time after_blockage = seconds(0.3);
+/// Far more than a line of the trade needs; one that is stiffer is not worth the wait.
+constexpr std::size_t most_steps = 200000;
 /// No start of the trade lasts longer.
 constexpr Time longest_start = seconds(60.0);
 
@@ -156,11 +158,13 @@ SimulationSettings start_settings(const Case& value, const PtoLine& line) {
   MomentOfInertia inertia{};
   for (std::size_t i = 1; i < line.bodies.size(); ++i) inertia += line.bodies[i].inertia;
   const Torque load = line.bodies.back().load.friction + line.bodies.back().load.windage;
-  const ClutchEngagement alone =
-      clutch_engagement(inertia, line.bodies.front().speed, *value.tractor.pto.clutch_torque, load);
+  Torque torque = *value.tractor.pto.clutch_torque;
+  if (has_device(value)) torque = std::min(torque, *value.overload->item.setting);
+  const ClutchEngagement alone = clutch_engagement(inertia, line.bodies.front().speed, torque, load);
   SimulationSettings settings;
+  settings.max_steps = most_steps;
   const double wanted = value.start->clutch_ramp->value() + 3.0 * alone.time.value() + 1.0;
-  settings.duration = std::min(longest_start, seconds(std::fmin(wanted, longest_start.value())));
+  settings.duration = seconds(std::fmin(wanted, longest_start.value()));
   return settings;
 }
 
@@ -168,11 +172,20 @@ SimulationResult run_start(const Case& value, const StartLine& made) {
   return simulate(made.line, start_settings(value, made.line));
 }
 
+/// Share of the drive's speed at which a rotor counts as taken along; uneven joints leave it swinging about that speed.
+constexpr double taken_along = 0.9;
+
+/// Whether the clutch has closed and the rotor turns with it. Behind a device that slips on or has broken it does not.
+bool rotor_follows(const StartLine& made, const SimulationResult& result) {
+  return result.links[0].locked_at && result.bodies.back().speed >= taken_along * made.line.bodies.front().speed;
+}
+
 SimulationResult run_blockage(StartLine made) {
   for (LineBody& body : made.line.bodies) body.speed = made.line.bodies.front().speed;
   std::get<LineClutch>(made.line.links.front()).ramp = seconds(0);
   made.line.bodies.back().blocked_at = settled;
   SimulationSettings settings;
+  settings.max_steps = most_steps;
   settings.duration = settled + after_blockage;
   return simulate(made.line, settings);
 }
@@ -207,9 +220,10 @@ bool ended_early(const SimulationResult& result, Check check, Findings& findings
 void judge_peak(const Case& value, const StartLine& made, const SimulationResult& result, const DeviceWindow& weakest,
                 Findings& findings) {
   if (ended_early(result, Check::simulated_start, findings)) return;
-  if (!result.links[0].locked_at) {
-    Finding finding = make_finding(Check::simulated_start, Status::stop, "simulated.never_closes");
-    finding.facts = {fact("clutch", *value.tractor.pto.clutch_torque), fact("reached", result.reached)};
+  if (!rotor_follows(made, result)) {
+    Finding finding = make_finding(Check::simulated_start, Status::stop, "simulated.never_follows");
+    finding.facts = {fact("clutch", *value.tractor.pto.clutch_torque), fact("reached", result.reached),
+                     fact("rotor", result.bodies.back().speed)};
     finding.basis = {simulation_source};
     findings.add(std::move(finding));
     return;
@@ -222,11 +236,11 @@ void judge_peak(const Case& value, const StartLine& made, const SimulationResult
   findings.add(std::move(finding));
 }
 
-void judge_heat(const Case& value, const SimulationResult& result, Findings& findings) {
+void judge_heat(const Case& value, const StartLine& made, const SimulationResult& result, Findings& findings) {
   if (ended_early(result, Check::clutch_heat, findings)) return;
   const Energy heat = result.links[0].heat;
   Finding finding;
-  if (!result.links[0].locked_at) {
+  if (!rotor_follows(made, result)) {
     finding = make_finding(Check::clutch_heat, Status::stop, "simulated.heat_without_end");
   } else if (value.limits.clutch_heat) {
     const Amount limit = amount_of(*value.limits.clutch_heat);
@@ -264,7 +278,7 @@ void judge_blockage(const Case& value, const StartLine& made, const DrivelineOve
 void check_start(const Case& value, const Chain& chain, const DrivelineOverRange& range, Findings& findings) {
   constexpr Check checks[] = {Check::simulated_start, Check::clutch_heat, Check::simulated_blockage};
   if (!value.start) {
-    for (const Check check : checks) findings.not_examined(check);
+    for (const Check check : checks) findings.not_examined(check, {"start"});
     return;
   }
   const std::vector<std::string> of_line = missing_line(value, range);
@@ -279,12 +293,12 @@ void check_start(const Case& value, const Chain& chain, const DrivelineOverRange
   const StartLine made = line_of(value, range, true);
   const SimulationResult result = run_start(value, made);
   if (!peaks_known) {
-    judge_heat(value, result, findings);
+    judge_heat(value, made, result, findings);
     return;
   }
   const DeviceWindow weakest = device_window(Torque{}, chain.parts, 0.0, 1.0, yield_margin(value));
   judge_peak(value, made, result, weakest, findings);
-  judge_heat(value, result, findings);
+  judge_heat(value, made, result, findings);
   judge_blockage(value, made, range, weakest, findings);
 }
 
@@ -313,7 +327,7 @@ std::vector<std::string> missing_run_down(const Case& value) {
 
 void check_run_down(const Case& value, Findings& findings) {
   if (!value.start) {
-    findings.not_examined(Check::run_down);
+    findings.not_examined(Check::run_down, {"start"});
     return;
   }
   const auto missing = missing_run_down(value);

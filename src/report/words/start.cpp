@@ -12,9 +12,9 @@ constexpr Phrase phrases[] = {
     Phrase{"simulated.ended_early",
            "The simulation came to {reached} only: the line as stated is too stiff, or its clutches "
            "stick and slip without end."},
-    Phrase{"simulated.never_closes",
-           "The tractor's PTO clutch slips at {clutch}, too little for this rotor: after {reached} "
-           "it still slips, and it would burn."},
+    Phrase{"simulated.never_follows",
+           "The rotor is not taken along: after {reached} of a simulated start it turns at {rotor} (of the input). The "
+           "tractor's PTO clutch ({clutch}) or the overload device slips on and would burn, or has let go."},
     Phrase{"simulated.start",
            "Simulated start: the clutch has taken the rotor along after {time}, and the highest torque "
            "in the line is {value}; {part} yields at {part_torque}."},
@@ -27,13 +27,14 @@ constexpr Phrase phrases[] = {
     Phrase{"simulated.heat_without_limit", "One simulated start makes this heat in the tractor's PTO clutch, which "
                                            "slips for {slip}. What the clutch bears "
                                            "is not stated; starts in quick succession add up."},
-    Phrase{"simulated.heat_without_end", "The tractor's PTO clutch never closes: it goes on slipping and heating."},
+    Phrase{"simulated.heat_without_end",
+           "The rotor is not taken along: a clutch goes on slipping and heating without end."},
     Phrase{"simulated.cool", "Engage at low engine speed and without load, and let the clutch cool between starts; the "
                              "tractor's manual says how."},
     Phrase{
         "blocked.device",
         "Simulated blockage: if something stops the rotor at once, the torque in the line swings to {value} although "
-        "the device is set to {setting}; without it {without} would arrive. {part} yields at {part_torque}."},
+        "the device is set to {setting}; without it {without} would arrive; {part} yields at {part_torque}."},
     Phrase{"blocked.no_device",
            "Simulated blockage: if something stops the rotor at once, {value} arrive, and no overload "
            "device stands between; {part} yields at {part_torque}."},

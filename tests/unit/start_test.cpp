@@ -1,0 +1,142 @@
+// The findings of the simulated start, blockage and run-down, by changing one entry of an invented case.
+
+#include <fieldshaft/fieldshaft.hpp>
+#include <fieldshaft/rotor.hpp>
+
+#include "close.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <fstream>
+
+using namespace fieldshaft;
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+Json cutter() {
+  std::ifstream file(FIELDSHAFT_SOURCE_DIR "/docs/examples/cases/cutter-that-meets-a-stump.json");
+  REQUIRE(file.good());
+  return Json::parse(file);
+}
+
+Assessment assessed(const Json& document) { return assess(read_case(document.dump())); }
+
+/// The assessment with one entry changed; a null value erases the entry.
+Assessment with(const char* pointer, Json value) {
+  Json document = cutter();
+  const Json::json_pointer at(pointer);
+  if (value.is_null()) {
+    document[at.parent_pointer()].erase(at.back());
+  } else {
+    document[at] = std::move(value);
+  }
+  return assessed(document);
+}
+
+Finding finding(const Assessment& assessment, Check check) {
+  const Finding* found = assessment.find(check);
+  REQUIRE_MESSAGE(found != nullptr, check_id(check) << " was not examined");
+  return *found;
+}
+
+double amount(const Finding& finding, const std::string& name) {
+  for (const Fact& fact : finding.facts) {
+    if (name == fact.name) return std::get<Amount>(fact.value).si;
+  }
+  FAIL("no fact " << name);
+  return 0.0;
+}
+
+bool misses(const Finding& finding, const std::string& path) {
+  return std::find(finding.missing.begin(), finding.missing.end(), path) != finding.missing.end();
+}
+
+} // namespace
+
+TEST_CASE("the slip clutch of the example protects six splines from a stump, and without it they yield") {
+  const Assessment assessment = assessed(cutter());
+  const Finding blocked = finding(assessment, Check::simulated_blockage);
+  CHECK(blocked.status <= Status::caution);
+  const double yields = amount(blocked, "part_torque");
+  CHECK(blocked.value->si < yields);
+  CHECK(amount(blocked, "without") > yields);
+  CHECK(finding(assessment, Check::simulated_start).value->si < yields);
+
+  const Assessment bare = with("/overload", "none");
+  CHECK(finding(bare, Check::simulated_blockage).status == Status::stop);
+  CHECK_CLOSE(finding(bare, Check::simulated_blockage).value->si, amount(blocked, "without"), 1e-9);
+}
+
+TEST_CASE("a case that says nothing of its start is not examined for it") {
+  Json document = cutter();
+  document.erase("start");
+  const Assessment assessment = assessed(document);
+  for (const Check check : {Check::simulated_start, Check::clutch_heat, Check::simulated_blockage, Check::run_down}) {
+    CHECK(assessment.find(check) == nullptr);
+    CHECK(std::count(assessment.not_examined.begin(), assessment.not_examined.end(), check) == 1);
+  }
+}
+
+TEST_CASE("what is left out of the start is named, and nothing passes without it") {
+  for (const char* name : {"clutch_ramp", "tractor_inertia", "driveline_inertia", "driveline_stiffness", "backlash",
+                           "rotor_inertia", "rotor_friction", "rotor_windage"}) {
+    const Assessment assessment = with((std::string("/start/") + name).c_str(), nullptr);
+    for (const Check check : {Check::simulated_start, Check::clutch_heat, Check::simulated_blockage}) {
+      CHECK(finding(assessment, check).status == Status::not_known);
+      CHECK(misses(finding(assessment, check), std::string("start.") + name));
+    }
+  }
+  CHECK(misses(finding(with("/tractor/pto/clutch_torque", nullptr), Check::simulated_start),
+               "tractor.pto.clutch_torque"));
+  CHECK(misses(finding(with("/overload/scatter", nullptr), Check::simulated_blockage), "overload.scatter"));
+  CHECK(misses(finding(with("/start/rotor_friction", nullptr), Check::run_down), "start.rotor_friction"));
+  CHECK(finding(with("/tractor/pto/stub_steel", nullptr), Check::simulated_start).status == Status::not_known);
+  CHECK(finding(with("/tractor/pto/stub_steel", nullptr), Check::clutch_heat).status == Status::ok);
+}
+
+TEST_CASE("a rotor that clutch or device cannot take along stops the case") {
+  // 900 N·m at the rotor are 1433 N·m at the input: beyond the device, which slips on while the clutch has closed.
+  const Assessment assessment = with("/start/rotor_friction", "900 N·m");
+  CHECK(finding(assessment, Check::simulated_start).status == Status::stop);
+  CHECK(std::string(finding(assessment, Check::simulated_start).reason) == "simulated.never_follows");
+  CHECK(finding(assessment, Check::clutch_heat).status == Status::stop);
+  const Assessment weak = with("/tractor/pto/clutch_torque", "30 N·m");
+  CHECK(finding(weak, Check::simulated_start).status == Status::stop);
+}
+
+TEST_CASE("the heat of a start is judged by the stated limit, and is a caution without one") {
+  CHECK(finding(assessed(cutter()), Check::clutch_heat).status == Status::ok);
+  CHECK(finding(with("/limits/clutch_heat", "2 kJ"), Check::clutch_heat).status == Status::stop);
+  CHECK(finding(with("/limits/clutch_heat", nullptr), Check::clutch_heat).status == Status::caution);
+  CHECK(finding(with("/start/clutch_ramp", "3 s"), Check::clutch_heat).value->si >
+        finding(assessed(cutter()), Check::clutch_heat).value->si);
+}
+
+TEST_CASE("a device at the tractor's end, and every kind of device, is simulated") {
+  for (const char* kind : {"friction clutch", "shear bolt", "cut-out clutch"}) {
+    for (const char* place : {"tractor end", "implement end"}) {
+      Json document = cutter();
+      document["overload"]["kind"] = kind;
+      document["overload"]["place"] = place;
+      CHECK(finding(assessed(document), Check::simulated_blockage).value.has_value());
+    }
+  }
+}
+
+TEST_CASE("the run-down time is that of the closed form and always a caution") {
+  const Finding alone = finding(assessed(cutter()), Check::run_down);
+  CHECK(alone.status == Status::caution);
+  const Time expected = run_down_time(kilogram_square_metres(5), rpm(860), newton_metres(8), newton_metres(15));
+  CHECK_CLOSE(alone.value->si, expected.value(), 1e-9);
+  const Finding coupled = finding(with("/start/overrunning_clutch", "no"), Check::run_down);
+  CHECK(coupled.value->si > alone.value->si);
+  CHECK(coupled.status == Status::caution);
+}
+
+TEST_CASE("a line too stiff for the simulation is not known, and says how far it came") {
+  const Assessment assessment = with("/start/driveline_stiffness", "1e15 N·m/rad");
+  CHECK(finding(assessment, Check::simulated_start).status == Status::not_known);
+  CHECK(std::string(finding(assessment, Check::simulated_start).reason) == "simulated.ended_early");
+}
