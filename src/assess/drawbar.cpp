@@ -11,10 +11,6 @@ inline namespace v0 {
 namespace assessing {
 namespace {
 
-/// Prints of one and the same hole differ by up to 8 mm (350, 356 and 358 mm for 14 in), so a hole counts as met
-/// within a little more than that.
-constexpr Length hole_tolerance = millimetres(10.0);
-
 struct PositionsForWork {
   const DrawbarDistance* nearest = nullptr;
   Length lowest{};

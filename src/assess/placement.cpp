@@ -5,6 +5,8 @@
 
 #include <fieldshaft/driveline/placement.hpp>
 
+#include <algorithm>
+
 namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
@@ -33,9 +35,7 @@ Hole best_hole(const Case& value, const DrawbarDistances& distances, const Drawb
   return best;
 }
 
-void advise_hole(const Case& value, const DrawbarHitch& hitch, Finding& finding) {
-  const ResolvedInterface stub = resolve(value.tractor.pto.stub);
-  if (stub.type == nullptr) return;
+void advise_hole(const Case& value, const ResolvedInterface& stub, const DrawbarHitch& hitch, Finding& finding) {
   const DrawbarDistances distances = drawbar_distances(*stub.type);
   const Hole best = best_hole(value, distances, hitch);
   if (best.distance == nullptr || radians(finding.value->si) - best.difference < worth_moving) return;
@@ -45,6 +45,14 @@ void advise_hole(const Case& value, const DrawbarHitch& hitch, Finding& finding)
   finding.facts.push_back(interface_fact("stub", stub));
   finding.basis.push_back(best.distance->distance.source);
   finding.advice.push_back("difference.other_hole");
+}
+
+/// Whether the pin stands in a hole for PTO work of the stub's type.
+bool stands_in_hole(const PtoType& type, Length distance) {
+  const DrawbarDistances distances = drawbar_distances(type);
+  return std::any_of(distances.begin(), distances.end(), [&](const DrawbarDistance& entry) {
+    return usable_for_pto_work(entry.position).value && math::abs(entry.distance.value - distance) <= hole_tolerance;
+  });
 }
 
 /// Both joints equally far from the pin: the input shaft moved along the machine, the pin left where it is.
@@ -62,11 +70,13 @@ void advise_input(const Case& value, const DrawbarHitch& hitch, Finding& finding
 void advise_placement(const Case& value, Finding& finding) {
   const Hitch& hitch = value.tractor.hitch;
   const DrawbarHitch drawbar{hitch.distance->value, hitch.lateral->value, hitch.drop->value};
+  const ResolvedInterface stub = resolve(value.tractor.pto.stub);
+  if (stub.type == nullptr) return;
   try {
-    advise_hole(value, drawbar, finding);
+    advise_hole(value, stub, drawbar, finding);
   } catch (const InputError&) { // with the pin in some hole the joint centres would meet: nothing to advise
   }
-  advise_input(value, drawbar, finding);
+  if (stands_in_hole(*stub.type, drawbar.distance)) advise_input(value, drawbar, finding);
 }
 
 } // namespace assessing

@@ -9,6 +9,10 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 
+/// Prints of one and the same hole differ by up to 8 mm (350, 356 and 358 mm for 14 in), so a hole counts as met
+/// within a little more than that.
+constexpr Length hole_tolerance = millimetres(10.0);
+
 /// The words for a position of the drawbar.
 const char* position_phrase(DrawbarPosition position);
 

@@ -38,20 +38,17 @@ constexpr Phrase phrases[] = {
     Phrase{"cut.check_by_hand",
            "Before any cut and after it, check by hand at both extremes, engine off, key out: {longest_at} and "
            "{shortest_at}."},
-    Phrase{"cut.rule.least", "at least 150 mm of overlap and 50 mm of clearance, common practice, unless the case "
-                             "states otherwise"},
-    Phrase{"cut.rule.third",
-           "at least one third of the tube in overlap and 50 mm of clearance, common practice, unless "
-           "the case states otherwise"},
-    Phrase{"cut.rule.stated", "overlap as the case states it"},
+    Phrase{"cut.rule.least", "rule of common practice: 150 mm stay in overlap"},
+    Phrase{"cut.rule.third", "rule of common practice: one third of the tube stays in overlap"},
+    Phrase{"cut.rule.stated", "rule: overlap as the case states it"},
     // Guard tubes.
     Phrase{"guard_tubes.unstated", "Guard tubes, hitch or the positions of all three states are not all stated."},
     Phrase{"guard_tubes.overlap", "The guard tubes overlap by {overlap} where the driveline is longest."},
     Phrase{"guard_tubes.room", "The guard tubes have {room} left where the driveline is shortest."},
     Phrase{"guard_tubes.longer", "Fit longer guard tubes: no part of the shaft may be bare in any position."},
-    Phrase{"guard_tubes.cut",
-           "The guard tubes bottom before the position is reached: cut {cut} from each; {overlap_after} of overlap is "
-           "left at the longest."},
+    Phrase{"guard_tubes.cut", "The guard tubes bottom: cut at least {cut} from each (what is cut from the members is "
+                              "cut from them too); then "
+                              "{overlap_after} of overlap is left at the longest."},
     // How far to turn.
     Phrase{"turn.unstated", "Hitch, joints, telescope, input connection or the positions while turning are not all "
                             "stated."},

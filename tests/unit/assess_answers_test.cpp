@@ -1,0 +1,347 @@
+// What an assessment answers beyond a verdict: lengths to cut, turn and lift limits, fouling, hand checks, placement
+// and the certificate.
+
+#include <fieldshaft/driveline.hpp>
+#include <fieldshaft/fieldshaft.hpp>
+
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <fstream>
+
+using namespace fieldshaft;
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+Json example(const char* name) {
+  std::ifstream file(std::string(FIELDSHAFT_SOURCE_DIR "/docs/examples/cases/") + name + ".json");
+  REQUIRE(file.good());
+  return Json::parse(file);
+}
+
+Json to_be_cut() { return example("driveline-to-be-cut"); }
+Json that_fits() { return example("trailed-cutter-that-fits"); }
+Json mounted() { return example("mounted-mower-lifted-for-transport"); }
+
+Assessment assessed(const Json& document) { return assess(read_case(document.dump())); }
+
+const Finding& found(const Assessment& assessment, Check check) {
+  const Finding* finding = assessment.find(check);
+  REQUIRE(finding != nullptr);
+  return *finding;
+}
+
+Status status_of(const Assessment& assessment, Check check) { return found(assessment, check).status; }
+
+std::string reason_of(const Assessment& assessment, Check check) { return found(assessment, check).reason; }
+
+Amount amount_fact(const Finding& finding, const std::string& name) {
+  for (const Fact& fact : finding.facts) {
+    if (name == fact.name) return std::get<Amount>(fact.value);
+  }
+  FAIL("no fact " << name);
+  return {};
+}
+
+std::string phrase_fact(const Finding& finding, const std::string& name) {
+  for (const Fact& fact : finding.facts) {
+    if (name == fact.name) return std::get<PhraseId>(fact.value).id;
+  }
+  FAIL("no fact " << name);
+  return {};
+}
+
+bool advises(const Finding& finding, const std::string& id) {
+  return std::any_of(finding.advice.begin(), finding.advice.end(), [&](const char* advice) { return id == advice; });
+}
+
+bool not_examined(const Assessment& assessment, Check check) {
+  return std::find(assessment.not_examined.begin(), assessment.not_examined.end(), check) !=
+         assessment.not_examined.end();
+}
+
+std::vector<std::string> to_ask(const Assessment& assessment, Check check) {
+  for (const Unasked& unasked : assessment.unasked) {
+    if (unasked.check == check) return unasked.entries;
+  }
+  return {};
+}
+
+std::string millimetres_text(double metres) { return std::to_string(1e3 * metres) + " mm"; }
+
+} // namespace
+
+TEST_CASE("the smallest cut in whole millimetres, and the interval that it gets into") {
+  const Assessment assessment = assessed(to_be_cut());
+  const Finding& cut = found(assessment, Check::cut_list);
+  CHECK(cut.status == Status::stop); // it bottoms as it stands
+  CHECK(std::string(cut.reason) == "cut.needed");
+  CHECK(advises(cut, "cut.by_this_much"));
+  CHECK(advises(cut, "cut.check_by_hand"));
+  // greatest closed = shortest - tolerance of the closed length - 50 mm; the cut leads to just below it.
+  const double shortest = assessment.envelopes[2].shortest.bound.si;
+  CHECK(amount_fact(cut, "greatest_closed").si == doctest::Approx(shortest - 0.003 - 0.05).epsilon(1e-9));
+  const double amount = amount_fact(cut, "cut").si;
+  CHECK(std::abs(1e3 * amount - std::round(1e3 * amount)) < 1e-6);
+  CHECK(0.560 - amount <= amount_fact(cut, "greatest_closed").si);
+  CHECK(0.560 - amount > amount_fact(cut, "greatest_closed").si - 0.001);
+  CHECK(amount_fact(cut, "clearance_after").si >= 0.05);
+  CHECK(amount_fact(cut, "overlap_after").si >= 0.15);
+}
+
+TEST_CASE("nothing to cut, tubes that are too short, and an interval that is empty") {
+  CHECK(reason_of(assessed(that_fits()), Check::cut_list) == "cut.none_needed");
+  CHECK(status_of(assessed(that_fits()), Check::cut_list) == Status::ok);
+
+  Json document = that_fits();
+  document["driveline"]["closed_length"] = "400 mm ± 3 mm";
+  document["driveline"]["closed_overlap"] = "320 mm ± 3 mm";
+  const Assessment too_short = assessed(document);
+  CHECK(reason_of(too_short, Check::cut_list) == "cut.too_short");
+  CHECK(status_of(too_short, Check::cut_list) == Status::stop); // 59 mm of overlap: below every rule
+  const double missing = amount_fact(found(too_short, Check::cut_list), "missing_tube").si;
+  document["driveline"]["closed_length"] = millimetres_text(0.4 + missing + 0.0005) + " ± 3 mm";
+  document["driveline"]["closed_overlap"] = millimetres_text(0.32 + missing + 0.0005) + " ± 3 mm";
+  CHECK(status_of(assessed(document), Check::cut_list) == Status::ok);
+
+  document = that_fits();
+  document["range"]["transport"]["yaw"] = {"-80 deg", "80 deg"};
+  const Assessment conflict = assessed(document);
+  const Finding& cut = found(conflict, Check::cut_list);
+  CHECK(std::string(cut.reason) == "cut.conflict");
+  CHECK(advises(cut, "cut.open_interval"));
+  CHECK(!advises(cut, "cut.by_this_much"));
+  CHECK(amount_fact(cut, "too_long").si > 0.0);
+  CHECK(amount_fact(cut, "least_closed").si > amount_fact(cut, "greatest_closed").si);
+}
+
+TEST_CASE("rules of the tubes are inputs") {
+  Json document = to_be_cut();
+  const double usual = amount_fact(found(assessed(document), Check::cut_list), "cut").si;
+  document["limits"]["minimum_clearance"] = "75 mm";
+  CHECK(amount_fact(found(assessed(document), Check::cut_list), "cut").si > usual + 0.0235);
+  document = to_be_cut();
+  document["limits"]["minimum_overlap"] = "120 mm";
+  CHECK(phrase_fact(found(assessed(document), Check::cut_list), "rule") == "cut.rule.stated");
+  CHECK(phrase_fact(found(assessed(to_be_cut()), Check::cut_list), "rule") == "cut.rule.least");
+}
+
+TEST_CASE("guard tubes: bare shaft stops, unstated is not examined, half stated is not known") {
+  CHECK(not_examined(assessed(that_fits()), Check::guard_tubes));
+  CHECK(to_ask(assessed(that_fits()), Check::guard_tubes).size() == 2);
+  Json document = to_be_cut();
+  const Finding& bottoms = found(assessed(document), Check::guard_tubes);
+  CHECK(bottoms.status == Status::stop);
+  document["driveline"]["guard_closed_length"] = "500 mm ± 3 mm";
+  CHECK(status_of(assessed(document), Check::guard_tubes) == Status::ok);
+  document["driveline"]["guard_closed_overlap"] = "250 mm ± 3 mm"; // 755 - 500 mm and the tolerances are more
+  CHECK(reason_of(assessed(document), Check::guard_tubes) == "guard_tubes.overlap");
+  CHECK(status_of(assessed(document), Check::guard_tubes) == Status::stop);
+  document["driveline"].erase("guard_closed_overlap");
+  CHECK(status_of(assessed(document), Check::guard_tubes) == Status::not_known);
+}
+
+TEST_CASE("how far to turn is proved, and its closed form is met") {
+  // Flat, without tolerances: both joints turn at a = 340 mm ahead of and b = 360 mm behind the pin, in one plane.
+  Json document = that_fits();
+  document["tractor"]["hitch"]["distance"] = "400 mm";
+  document["tractor"]["hitch"]["drop"] = "250 mm";
+  document["implement"]["input"]["behind"] = "420 mm";
+  document["implement"]["input"]["above"] = "250 mm";
+  document["driveline"]["front_joint"] = "60 mm";
+  document["driveline"]["rear_joint"] = "60 mm";
+  document["driveline"]["closed_length"] = "620 mm";
+  document["driveline"]["closed_overlap"] = "400 mm";
+  document["limits"]["minimum_clearance"] = "26 mm";
+  for (const char* angle : {"pitch", "roll"}) document["range"]["turning"][angle] = {"0 deg", "0 deg"};
+  const Assessment assessment = assessed(document);
+  const Finding& turn = found(assessment, Check::turn_limit);
+  const double left = amount_fact(turn, "left").si;
+  // The length may not fall below 620 + 26 mm.
+  CHECK(phrase_fact(turn, "left_stop") == "turn.stop.shortest");
+  CHECK(planar_centre_distance(metres(0.34), metres(0.36), radians(left)) >= metres(0.646));
+  CHECK(planar_centre_distance(metres(0.34), metres(0.36), radians(left) + degrees(0.2)) < metres(0.646));
+  CHECK(amount_fact(turn, "right").si == left);
+}
+
+TEST_CASE("a turn beyond the limit objects, one within it does not, and the wider side decides") {
+  Json document = that_fits();
+  CHECK(status_of(assessed(document), Check::turn_limit) == Status::ok);
+  CHECK(phrase_fact(found(assessed(document), Check::turn_limit), "fouling") == "turn.fouling.unstated");
+  document["range"]["turning"]["yaw"] = {"-10 deg", "45 deg"}; // caution above 41.2°
+  const Assessment wide = assessed(document);
+  CHECK(status_of(wide, Check::turn_limit) == Status::caution);
+  CHECK(found(wide, Check::turn_limit).value->si == doctest::Approx(in(degrees(45.0), unit::radian)));
+  CHECK(advises(found(wide, Check::turn_limit), "turn.no_further"));
+  document["range"]["turning"]["yaw"] = {"-75 deg", "10 deg"};
+  CHECK(status_of(assessed(document), Check::turn_limit) == Status::stop);
+  document["range"]["turning"]["pitch"] = {"-45 deg", "45 deg"};
+  CHECK(reason_of(assessed(document), Check::turn_limit) == "turn.not_even_straight");
+  document["range"]["turning"].erase("pitch");
+  CHECK(status_of(assessed(document), Check::turn_limit) == Status::not_known);
+  CHECK(not_examined(assessed(mounted()), Check::turn_limit));
+}
+
+TEST_CASE("how high to lift: the limit of a mounted machine, and the lift as stated against it") {
+  Json document = mounted();
+  document["driveline"]["closed_length"] = "700 mm ± 3 mm";
+  document["driveline"]["closed_overlap"] = "560 mm ± 3 mm";
+  const Assessment assessment = assessed(document);
+  const Finding& lift = found(assessment, Check::lift_limit);
+  CHECK(std::string(lift.reason) == "lift.limit");
+  const double allowed = amount_fact(lift, "lift").si;
+  CHECK(allowed > -0.3);
+  CHECK(allowed < 0.45);
+  document["range"]["turning"]["lift"] = {"-300 mm", millimetres_text(allowed - 0.001)};
+  CHECK(status_of(assessed(document), Check::lift_limit) == Status::ok);
+  document["range"]["turning"]["lift"] = {"-300 mm", millimetres_text(allowed + 0.01)};
+  CHECK(status_of(assessed(document), Check::lift_limit) != Status::ok);
+  document["range"]["turning"].erase("lift");
+  CHECK(status_of(assessed(document), Check::lift_limit) == Status::not_known);
+  CHECK(not_examined(assessed(that_fits()), Check::lift_limit));
+}
+
+TEST_CASE("fouling: unstated is not examined and asks, half stated is not known, too near objects") {
+  const Assessment unstated = assessed(that_fits());
+  CHECK(not_examined(unstated, Check::fouling));
+  CHECK(to_ask(unstated, Check::fouling).size() == 4);
+  Json document = to_be_cut();
+  CHECK(status_of(assessed(document), Check::fouling) == Status::ok);
+  const double free_turn = amount_fact(found(assessed(that_fits()), Check::turn_limit), "left").si;
+  document["fouling"]["tyres"][0]["centre"]["behind"] = "-200 mm";
+  document["fouling"]["tyres"][0]["centre"]["left"] = "500 mm";
+  document["driveline"]["closed_length"] = that_fits()["driveline"]["closed_length"];
+  document["driveline"]["closed_overlap"] = that_fits()["driveline"]["closed_overlap"];
+  const Assessment near = assessed(document);
+  CHECK(status_of(near, Check::fouling) != Status::ok);
+  CHECK(amount_fact(found(near, Check::turn_limit), "left").si <= free_turn);
+  CHECK(phrase_fact(found(near, Check::turn_limit), "fouling") == "turn.fouling.considered");
+  document["fouling"]["tyres"][0]["centre"].erase("left");
+  const Assessment lacking = assessed(document);
+  CHECK(status_of(lacking, Check::fouling) == Status::not_known);
+  CHECK(found(lacking, Check::fouling).missing == std::vector<std::string>{"fouling.tyres[0].centre.left"});
+  CHECK(status_of(lacking, Check::turn_limit) == Status::not_known);
+  document.erase("fouling");
+  document["driveline"].erase("guard_diameter");
+  CHECK(status_of(assessed(document), Check::turn_limit) == Status::ok); // says that fouling is not known
+  Json on_linkage = mounted();
+  CHECK(not_examined(assessed(on_linkage), Check::fouling));
+  on_linkage["fouling"] = to_be_cut()["fouling"];
+  CHECK(status_of(assessed(on_linkage), Check::fouling) == Status::not_known);
+}
+
+TEST_CASE("a length measured by hand that disagrees takes every pass on the geometry back, and the cut list") {
+  Json document = to_be_cut();
+  CHECK(status_of(assessed(document), Check::hand_check) == Status::ok);
+  CHECK(not_examined(assessed(that_fits()), Check::hand_check));
+  document["driveline"]["hand_checks"].erase(1);
+  const Assessment once = assessed(document);
+  CHECK(status_of(once, Check::hand_check) == Status::caution);
+  CHECK(advises(found(once, Check::hand_check), "hand.second_pose"));
+  document["driveline"]["hand_checks"][0]["length"] = "790 mm ± 5 mm";
+  const Assessment wrong = assessed(document);
+  CHECK(reason_of(wrong, Check::hand_check) == "hand.disagrees");
+  for (const Check check :
+       {Check::hand_check, Check::cut_list, Check::overlap, Check::turn_limit, Check::working_angle, Check::fouling}) {
+    CHECK(status_of(wrong, check) == Status::not_known);
+  }
+  CHECK(status_of(wrong, Check::clearance) == Status::stop); // an objection stays
+  document["driveline"]["hand_checks"][0]["length"] = "702 mm";
+  document["driveline"]["hand_checks"][0].erase("yaw");
+  const Assessment lacking = assessed(document);
+  CHECK(found(lacking, Check::hand_check).missing == std::vector<std::string>{"driveline.hand_checks[0].yaw"});
+  CHECK(status_of(lacking, Check::cut_list) == Status::not_known);
+}
+
+TEST_CASE("hand checks of a mounted machine: the pose by its lift, one out of reach is not known") {
+  Json document = mounted();
+  document["driveline"]["hand_checks"] = {
+      {{"length", "900 mm ± 5 mm"}, {"yaw", "0 deg"}, {"roll", "0 deg"}, {"lift", "-280 mm ± 5 mm"}},
+      {{"length", "1000 mm ± 5 mm"}, {"yaw", "0 deg"}, {"roll", "0 deg"}, {"lift", "400 mm ± 5 mm"}}};
+  const Finding first = found(assessed(document), Check::hand_check);
+  for (int i = 0; i < 2; ++i) { // measure what the model says: then both agree
+    Json one = document;
+    one["driveline"]["hand_checks"] = {document["driveline"]["hand_checks"][i]};
+    const double model = amount_fact(found(assessed(one), Check::hand_check), "model").si;
+    document["driveline"]["hand_checks"][i]["length"] = millimetres_text(model) + " ± 1 mm";
+  }
+  CHECK(status_of(assessed(document), Check::hand_check) == Status::ok);
+  document["driveline"]["hand_checks"][1]["lift"] = "1.5 m";
+  CHECK(reason_of(assessed(document), Check::hand_check) == "hand.impossible");
+}
+
+TEST_CASE("unequal joints: the hole for PTO work that is better, the place of the input, never the short hole") {
+  Json document = that_fits();
+  document["implement"]["input"]["behind"] = "700 mm ± 10 mm";
+  const Assessment unequal = assessed(document);
+  const Finding& difference = found(unequal, Check::angle_difference);
+  REQUIRE(difference.status != Status::ok);
+  REQUIRE(advises(difference, "difference.other_hole"));
+  const double hole = amount_fact(difference, "hole").si;
+  CHECK(hole == doctest::Approx(0.55)); // the extended hole of type 1
+  // a pin at 400 mm: the rear joint belongs 340 mm behind it, the end of the input shaft 60 mm further
+  CHECK(amount_fact(difference, "equal_behind").si == doctest::Approx(0.4));
+  document["implement"]["input"]["behind"] = millimetres_text(amount_fact(difference, "equal_behind").si);
+  const Finding healed = found(assessed(document), Check::angle_difference);
+  CHECK(healed.status == Status::ok);
+  document["implement"]["input"]["behind"] = "700 mm ± 10 mm";
+  document["tractor"]["hitch"]["distance"] = millimetres_text(hole);
+  const double there = found(assessed(document), Check::angle_difference).value->si;
+  CHECK(there == doctest::Approx(amount_fact(difference, "hole_difference").si).epsilon(1e-3));
+  // An input so near that the short hole would be the best of all: it is not named.
+  document = that_fits();
+  document["tractor"]["hitch"]["distance"] = "550 mm ± 5 mm";
+  document["implement"]["input"]["behind"] = "250 mm ± 5 mm";
+  const Finding near = found(assessed(document), Check::angle_difference);
+  REQUIRE(near.status != Status::ok);
+  REQUIRE(advises(near, "difference.other_hole"));
+  CHECK(amount_fact(near, "hole").si > 0.34);
+}
+
+TEST_CASE("the certificate: bounds of every state, none better than what attains them, and what matters most") {
+  const Assessment assessment = assessed(that_fits());
+  REQUIRE(assessment.envelopes.size() == 3);
+  for (const StateEnvelope& e : assessment.envelopes) {
+    for (const StateExtreme* extreme : {&e.front_angle, &e.rear_angle, &e.difference, &e.longest}) {
+      CHECK(extreme->bound.si >= extreme->attained.si);
+      CHECK(extreme->gap.si == doctest::Approx(extreme->bound.si - extreme->attained.si).epsilon(1e-6));
+    }
+    CHECK(e.shortest.bound.si <= e.shortest.attained.si);
+    REQUIRE(e.longest.most.has_value());
+    CHECK(e.longest.most->entry == "implement.input.behind"); // ± 10 mm, the widest that lies along the driveline
+    CHECK(e.longest.most->moves.si == doctest::Approx(0.01).epsilon(0.05));
+  }
+  const Json report = Json::parse(to_json(assessment));
+  CHECK(report["geometry"]["states"].size() == 3);
+  const std::string sentence = report["geometry"]["certificate"][0];
+  CHECK(sentence.find("no joint angle above 33.7°") != std::string::npos);
+  CHECK(sentence.find("554 mm to 755 mm") != std::string::npos);
+  CHECK(to_text(assessment).find("Proved over the whole range") != std::string::npos);
+  Json without = that_fits();
+  without["implement"]["input"].erase("above");
+  CHECK(assessed(without).envelopes.empty());
+  CHECK(to_text(assessed(without)).find("Proved over the whole range") == std::string::npos);
+}
+
+TEST_CASE("wrong entries for these answers name their path") {
+  const auto problem = [](const Json& document) {
+    const CaseReading reading = try_read_case(document.dump());
+    REQUIRE(!reading.problems.empty());
+    return reading.problems.front().path;
+  };
+  Json document = to_be_cut();
+  document["fouling"]["tyres"][0]["diameter"] = "-1 m";
+  CHECK(problem(document) == "fouling.tyres[0].diameter");
+  document = to_be_cut();
+  document["driveline"]["hand_checks"][0]["length"] = "0 mm";
+  CHECK(problem(document) == "driveline.hand_checks[0].length");
+  document = to_be_cut();
+  document["driveline"]["guard_closed_overlap"] = 420;
+  CHECK(problem(document) == "driveline.guard_closed_overlap");
+  document = to_be_cut();
+  document["fouling"]["tractor"][0].erase("name");
+  CHECK(problem(document) == "fouling.tractor[0].name");
+}
