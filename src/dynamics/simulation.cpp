@@ -52,7 +52,7 @@ constexpr double shortest_step = 1e-14;
 class Simulation {
 public:
   Simulation(const PtoLine& line, const SimulationSettings& settings)
-      : settings_(settings), machine_(line), recorder_(machine_, line, settings), start_(machine_.initial_state()),
+      : settings_(settings), machine_(line), recorder_(machine_, settings), start_(machine_.initial_state()),
         x_(start_), between_(start_), first_(machine_.make_moment()), middle_(first_), last_(first_), peak_(first_),
         duration_(settings.duration.value()), dt_(1e-4 * duration_),
         stepper_(Controlled(ErrorAgainstScale(share_of_tolerance * settings.relative_tolerance, machine_.scales()),

@@ -24,8 +24,8 @@ double vertex(const double (&t)[3], double y0, double y1, double y2) {
 
 } // namespace
 
-Recorder::Recorder(const Machine& machine, const PtoLine& line, const SimulationSettings& settings)
-    : machine_(machine), line_(line), sample_every_(settings.sample_every.value()),
+Recorder::Recorder(const Machine& machine, const SimulationSettings& settings)
+    : machine_(machine), sample_every_(settings.sample_every.value()),
       next_sample_(sample_every_ > 0.0 ? 0.0 : std::numeric_limits<double>::infinity()) {
   result_.bodies.resize(machine.body_count());
   result_.links.resize(machine.link_count());

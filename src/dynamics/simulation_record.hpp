@@ -9,7 +9,7 @@ namespace simulating {
 
 class Recorder {
 public:
-  Recorder(const Machine& machine, const PtoLine& line, const SimulationSettings& settings);
+  Recorder(const Machine& machine, const SimulationSettings& settings);
 
   /// The torques at one time.
   void torques(double time, const Moment& now);
@@ -31,7 +31,6 @@ private:
   void energies(const State& start, const State& x);
 
   const Machine& machine_;
-  const PtoLine& line_;
   SimulationResult result_;
   std::size_t seen_events_ = 0;
   double sample_every_ = 0.0;

@@ -264,7 +264,7 @@ TEST_CASE("no clutch passes more than it holds, and behind a blockage the shaft 
     PtoLine line = random_line(random);
     line.bodies[3].blocked_at = seconds(1.0);
     const SimulationResult result = simulate(line, lasting(2.0));
-    for (const std::size_t i : {0, 2}) {
+    for (const std::size_t i : {std::size_t{0}, std::size_t{2}}) {
       const double holds = std::get<LineClutch>(line.links[i]).torque.value();
       CHECK(std::abs(result.links[i].peak.torque.value()) <= holds * (1.0 + 1e-6));
     }
