@@ -184,13 +184,14 @@ private:
   }
 
   void sample_until(double time) {
-    for (double at = recorder_.next_sample(); at <= time; at = recorder_.next_sample()) {
-      if (at >= time_ && at == time_) {
+    while (recorder_.next_sample() <= time) {
+      const double at = recorder_.next_sample();
+      if (at == time_) {
         recorder_.sample(at, x_, first_);
-        continue;
+      } else {
+        look_at(at, last_);
+        recorder_.sample(at, between_, last_);
       }
-      look_at(at, last_);
-      recorder_.sample(at, between_, last_);
     }
   }
 
