@@ -137,6 +137,7 @@ Assessment assessing::assess_over(const Case& value, const DrivelineOverRange& r
   assessing::check_guard_tubes(value, range, findings);
   if (depth == Depth::whole) {
     assessing::check_turn_limit(value, range, findings);
+    assessment.turn_curve = assessing::turn_curve(value, range);
     assessing::check_lift_limit(value, range, findings);
     assessing::check_fouling(value, range, findings);
   }

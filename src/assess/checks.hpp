@@ -21,6 +21,8 @@ void check_vibration(const Case& value, const DrivelineOverRange& range, Finding
 void check_cut_list(const Case& value, const DrivelineOverRange& range, Findings& findings);
 void check_guard_tubes(const Case& value, const DrivelineOverRange& range, Findings& findings);
 void check_turn_limit(const Case& value, const DrivelineOverRange& range, Findings& findings);
+/// The curve of that limit over the pitch, for a picture; empty where there is no limit to draw.
+std::vector<TurnAtPitch> turn_curve(const Case& value, const DrivelineOverRange& range);
 void check_lift_limit(const Case& value, const DrivelineOverRange& range, Findings& findings);
 void check_fouling(const Case& value, const DrivelineOverRange& range, Findings& findings);
 /// The model against lengths measured by hand. Where they disagree no pass of the geometry stands.

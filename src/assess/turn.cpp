@@ -138,6 +138,29 @@ Finding turn_finding(const Case& value, bool driven, const FoulingData& fouling,
 
 } // namespace
 
+std::vector<TurnAtPitch> turn_curve(const Case& value, const DrivelineOverRange& range) {
+  const StateExtremes* state = range.find(turning);
+  if (!is_trailed(value) || state == nullptr || !limits_missing(value).empty()) return {};
+  constexpr int points = 9;
+  const FoulingData fouling = fouling_data(value);
+  const DrivelineLimits limits = state_limits(value, turning, state->driven).strictest;
+  const AngleRange pitch = attitudes_of(value, turning).pitch;
+  std::vector<TurnAtPitch> curve;
+  for (int i = 0; i < points; ++i) {
+    const double share = static_cast<double>(i) / (points - 1);
+    Question q = question(value, farthest_turn);
+    const Angle at = (1.0 - share) * pitch.low + share * pitch.high;
+    q.attitudes.pitch = {at, at};
+    try {
+      const TurnLimits turns = limits_within(q, limits, fouling, fouling_band(value).strictest);
+      curve.push_back({at, turns.left.allowed, turns.right.allowed});
+    } catch (const InputError&) { // the joint centres meet somewhere up to a right angle: no curve
+      return {};
+    }
+  }
+  return curve;
+}
+
 void check_turn_limit(const Case& value, const DrivelineOverRange& range, Findings& findings) {
   if (value.tractor.hitch.kind == HitchKind::three_point) {
     findings.not_examined(Check::turn_limit);

@@ -83,7 +83,13 @@ Json envelope_json(const StateEnvelope& envelope, UnitStyle style) {
 Json geometry_json(const Assessment& assessment, UnitStyle style) {
   Json states = Json::array();
   for (const StateEnvelope& envelope : assessment.envelopes) states.push_back(envelope_json(envelope, style));
-  return {{"certificate", certificate(assessment, style)}, {"states", std::move(states)}};
+  Json curve = Json::array();
+  for (const TurnAtPitch& point : assessment.turn_curve) {
+    curve.push_back({{"pitch", point.pitch.value()}, {"left", point.left.value()}, {"right", point.right.value()}});
+  }
+  return {{"certificate", certificate(assessment, style)},
+          {"states", std::move(states)},
+          {"turn_limit_over_pitch", std::move(curve)}};
 }
 
 Json fact_json(const Fact& fact, UnitStyle style) {

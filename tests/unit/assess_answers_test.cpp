@@ -167,6 +167,23 @@ TEST_CASE("how far to turn is proved, and its closed form is met") {
   CHECK(amount_fact(turn, "right").si == left);
 }
 
+TEST_CASE("the turn limit over the pitch: no point of the curve allows less than the limit over the whole pitch") {
+  const Assessment assessment = assessed(that_fits());
+  REQUIRE(assessment.turn_curve.size() == 9);
+  CHECK(assessment.turn_curve.front().pitch.value() == doctest::Approx(in(degrees(-6.0), unit::radian)));
+  CHECK(assessment.turn_curve.back().pitch.value() == doctest::Approx(in(degrees(6.0), unit::radian)));
+  const Finding& turn = found(assessment, Check::turn_limit);
+  double least = 10.0;
+  for (const TurnAtPitch& point : assessment.turn_curve) {
+    least = std::min(least, point.left.value());
+    CHECK(point.left.value() == doctest::Approx(point.right.value()).epsilon(0.05)); // nothing is off centre
+  }
+  constexpr double halving = 0.001; // 0.05° of halving
+  CHECK(least >= amount_fact(turn, "left").si - halving);
+  CHECK(Json::parse(to_json(assessment))["geometry"]["turn_limit_over_pitch"].size() == 9);
+  CHECK(assessed(mounted()).turn_curve.empty());
+}
+
 TEST_CASE("a turn beyond the limit objects, one within it does not, and the wider side decides") {
   Json document = that_fits();
   CHECK(status_of(assessed(document), Check::turn_limit) == Status::ok);

@@ -49,5 +49,13 @@ struct StateEnvelope {
   std::optional<StateExtreme> speed_variation;
 };
 
+/// How far one may turn at one pitch before the first rule objects, over the whole roll of the state and every
+/// measurement within its tolerance; proved for that pitch.
+struct TurnAtPitch {
+  Angle pitch{};
+  Angle left{};
+  Angle right{};
+};
+
 } // namespace v0
 } // namespace fieldshaft

@@ -137,8 +137,9 @@ struct Assessment {
   std::string tractor;
   std::string implement;
   std::vector<Finding> findings;
-  std::vector<Check> not_examined; ///< checks that do not apply to this case, or of whose subject it says nothing
-  std::vector<Unasked> unasked;    ///< of those, the ones that the case could ask for
+  std::vector<Check> not_examined;      ///< checks that do not apply to this case, or of whose subject it says nothing
+  std::vector<Unasked> unasked;         ///< of those, the ones that the case could ask for
+  std::vector<TurnAtPitch> turn_curve;  ///< while turning, over the pitch as stated; trailed machines only
   std::vector<StateEnvelope> envelopes; ///< what is proved of the driveline over each state that is fully stated
 
   Status verdict() const noexcept;
