@@ -53,7 +53,7 @@ Reckoned reckoned(const Case& value, const HandCheck& check) {
   r.pose.pin = level.pin;
   r.pose.attitude.pitch = level.attitude.pitch;
   const MountedRange range{around(*check.lift), {}, {}, around(*check.yaw), around(*check.roll)};
-  r.envelope = mounted_envelope(value, range, options).envelope;
+  r.envelope = mounted_envelope(value, mounted_tolerance(value), range, options).envelope;
   return r;
 }
 

@@ -55,67 +55,29 @@ StateExtremes trailed_extremes(const Case& value, MachineState state) {
   return extremes_at(value, pin_of(value), attitudes_of(value, state), trailed_tolerance(value));
 }
 
-/// By how much the tolerances of the linkage may pitch the implement at a lift: each measurement moved to the end of
-/// its tolerance by itself, the changes added up.
-Angle pitch_tolerance(const Case& value, const ThreePointLinkage& linkage, Length lift) {
-  const Hitch& hitch = value.tractor.hitch;
-  const Angle stated = mounted_pose(linkage, {lift, {}, {}}).attitude.pitch;
-  const std::pair<Length ThreePointLinkage::*, Length> measured[] = {
-      {&ThreePointLinkage::lower_pivot_behind, hitch.lower_pivot_behind->tolerance},
-      {&ThreePointLinkage::lower_pivot_below, hitch.lower_pivot_below->tolerance},
-      {&ThreePointLinkage::lower_link, hitch.lower_link->tolerance},
-      {&ThreePointLinkage::top_pivot_behind, hitch.top_pivot_behind->tolerance},
-      {&ThreePointLinkage::top_pivot_below, hitch.top_pivot_below->tolerance},
-      {&ThreePointLinkage::top_link, hitch.top_link->tolerance}};
-  Angle sum{};
-  for (const auto& [member, tolerance] : measured) {
-    Angle largest{};
-    for (const double side : {-1.0, 1.0}) {
-      ThreePointLinkage moved = linkage;
-      moved.*member += side * tolerance;
-      const Angle pitch = mounted_pose(moved, {lift, {}, {}}).attitude.pitch;
-      if (math::abs(pitch - stated) > largest) largest = math::abs(pitch - stated);
-    }
-    sum += largest;
-  }
-  return sum;
+/// An extreme of a mounted implement at its proved bound, with the lift at which it is attained.
+template <class Q> WorstCase<Q> at_bound(const Extreme<Q>& extreme, const LinkagePosition& at, bool least = false) {
+  WorstCase<Q> worst = at_bound(extreme, least);
+  worst.pose.lift = at.lift;
+  return worst;
 }
-
-template <class Q> void keep_greater(WorstCase<Q>& worst, const WorstCase<Q>& other) {
-  if (other.value > worst.value) worst = other;
-}
-
-/// Steps of the lift: proved over yaw, roll and tolerances at each of them; between two of them the linkage moves by a
-/// 240th of the lift range.
-constexpr int lift_steps = 240;
 
 StateExtremes mounted_extremes(const Case& value, MachineState state) {
-  const StateRange& range = *range_of(value, state);
-  const ThreePointLinkage linkage = linkage_of(value);
-  std::optional<StateExtremes> worst;
-  for (int i = 0; i <= lift_steps; ++i) {
-    const double share = static_cast<double>(i) / lift_steps;
-    const Length lift = (1.0 - share) * range.lift->low + share * range.lift->high;
-    const Pose pose = mounted_pose(linkage, {lift, {}, {}});
-    const Angle slack = pitch_tolerance(value, linkage, lift);
-    const AttitudeRange attitudes{{range.yaw->low, range.yaw->high},
-                                  {pose.attitude.pitch - slack, pose.attitude.pitch + slack},
-                                  {range.roll->low, range.roll->high},
-                                  {}};
-    StateExtremes here = extremes_at(value, pose.pin, attitudes, mounted_tolerance(value));
-    for (PoseAt* at : {&here.front.pose, &here.rear.pose, &here.longest.pose, &here.shortest.pose,
-                       &here.difference.pose, &here.variation.pose}) {
-      at->lift = lift;
-    }
-    if (!worst) worst = here;
-    keep_greater(worst->front, here.front);
-    keep_greater(worst->rear, here.rear);
-    keep_greater(worst->longest, here.longest);
-    keep_greater(worst->difference, here.difference);
-    keep_greater(worst->variation, here.variation);
-    if (here.shortest.value < worst->shortest.value) worst->shortest = here.shortest;
-  }
-  return *worst;
+  const MountedRange positions = positions_of(value, state);
+  EnvelopeOptions options;
+  options.with_speed_variation = false;
+  const MountedEnvelope tolerant = mounted_envelope(value, mounted_tolerance(value), positions, options);
+  options.with_speed_variation = variation_known(value);
+  const MountedEnvelope stated = mounted_envelope(value, {}, positions, options);
+  StateExtremes extremes;
+  extremes.front = at_bound(tolerant.envelope.front_angle, tolerant.front_angle_at);
+  extremes.rear = at_bound(tolerant.envelope.rear_angle, tolerant.rear_angle_at);
+  extremes.longest = at_bound(tolerant.envelope.longest, tolerant.longest_at);
+  extremes.shortest = at_bound(tolerant.envelope.shortest, tolerant.shortest_at, true);
+  extremes.difference = at_bound(stated.envelope.difference, stated.difference_at);
+  if (stated.envelope.speed_variation)
+    extremes.variation = at_bound(*stated.envelope.speed_variation, stated.speed_variation_at);
+  return extremes;
 }
 
 } // namespace

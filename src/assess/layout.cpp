@@ -120,15 +120,7 @@ ThreePointLinkage linkage_of(const Case& value) {
   return linkage;
 }
 
-DrivelineTolerance mounted_tolerance(const Case& value) {
-  const Hitch& hitch = value.tractor.hitch;
-  DrivelineTolerance tolerance = own_tolerance(value);
-  tolerance.pin_distance = hitch.lower_pivot_behind->tolerance + hitch.lower_link->tolerance;
-  tolerance.pin_drop = hitch.lower_pivot_below->tolerance + hitch.lower_link->tolerance;
-  return tolerance;
-}
-
-MountedEnvelope mounted_envelope(const Case& value, const MountedRange& positions, const EnvelopeOptions& options) {
+MountedTolerance mounted_tolerance(const Case& value) {
   const Hitch& hitch = value.tractor.hitch;
   MountedTolerance tolerance;
   tolerance.driveline = own_tolerance(value);
@@ -138,7 +130,21 @@ MountedEnvelope mounted_envelope(const Case& value, const MountedRange& position
   tolerance.top_pivot_behind = hitch.top_pivot_behind->tolerance;
   tolerance.top_pivot_below = hitch.top_pivot_below->tolerance;
   tolerance.top_link = hitch.top_link->tolerance;
+  return tolerance;
+}
+
+MountedEnvelope mounted_envelope(const Case& value, const MountedTolerance& tolerance, const MountedRange& positions,
+                                 const EnvelopeOptions& options) {
   return driveline_envelope(driveline_of(value), linkage_of(value), tolerance, positions, options);
+}
+
+MountedRange positions_of(const Case& value, MachineState state) {
+  const StateRange& range = *range_of(value, state);
+  MountedRange positions;
+  positions.lift = {range.lift->low, range.lift->high};
+  positions.yaw = angle_range(*range.yaw);
+  positions.roll = angle_range(*range.roll);
+  return positions;
 }
 
 AttitudeRange attitudes_of(const Case& value, MachineState state) {

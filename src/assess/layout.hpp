@@ -47,11 +47,15 @@ DrivelineTolerance trailed_tolerance(const Case& value);
 
 ThreePointLinkage linkage_of(const Case& value);
 
-/// Tolerances of a mounted driveline, those of the linkage taken as tolerances of the lower hitch points' place.
-DrivelineTolerance mounted_tolerance(const Case& value);
+/// Tolerances of a mounted driveline and of its linkage.
+MountedTolerance mounted_tolerance(const Case& value);
 
-/// The proved envelope of a mounted implement over some of its positions, within all tolerances at once.
-MountedEnvelope mounted_envelope(const Case& value, const MountedRange& positions, const EnvelopeOptions& options);
+/// The proved envelope of a mounted implement over some of its positions, within tolerances all at once.
+MountedEnvelope mounted_envelope(const Case& value, const MountedTolerance& tolerance, const MountedRange& positions,
+                                 const EnvelopeOptions& options);
+
+/// The positions of a mounted implement in a state.
+MountedRange positions_of(const Case& value, MachineState state);
 
 /// The attitudes of a trailed implement in a state.
 AttitudeRange attitudes_of(const Case& value, MachineState state);

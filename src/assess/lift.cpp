@@ -25,25 +25,16 @@ Length highest_stated(const Case& value) {
   return highest;
 }
 
-/// The positions of a state, its lift up to the height that is asked.
-MountedRange positions_up_to(const Case& value, MachineState state, Length highest) {
-  const StateRange& own = *range_of(value, state);
-  MountedRange positions;
-  positions.yaw = {own.yaw->low, own.yaw->high};
-  positions.roll = {own.roll->low, own.roll->high};
-  positions.lift = {own.lift->low, highest};
-  return positions;
-}
-
 LiftLimit limit_within(const Case& value, const MountedRange& positions, const DrivelineLimits& limits) {
   EnvelopeOptions options;
   options.with_speed_variation = false;
+  const MountedTolerance tolerance = mounted_tolerance(value);
   return detail::highest_lift(
       positions.lift, limits,
       [&](const LengthRange& lift) {
         MountedRange part = positions;
         part.lift = lift;
-        return mounted_envelope(value, part, options).envelope;
+        return mounted_envelope(value, tolerance, part, options).envelope;
       },
       fineness);
 }
@@ -68,7 +59,8 @@ const char* what_stops(const LiftLimit& limit) {
 }
 
 Finding lift_finding(const Case& value, MachineState state, bool driven, Length highest) {
-  const MountedRange positions = positions_up_to(value, state, highest);
+  MountedRange positions = positions_of(value, state);
+  positions.lift.high = highest;
   const StateLimits limits = state_limits(value, state, driven);
   const Length stated = range_of(value, state)->lift->high;
   const LiftLimit strictest = limit_within(value, positions, limits.strictest);

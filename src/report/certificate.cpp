@@ -84,14 +84,21 @@ Overall overall(const std::vector<StateEnvelope>& all) {
           &longest(worst_state(all, longest, std::greater<>())), &shortest(worst_state(all, shortest, std::less<>()))};
 }
 
-std::string whole_sentence(const Overall& worst, std::size_t states, UnitStyle style) {
+/// How near the bounds are. The tolerances of a linkage are not followed to the machine that reaches them.
+std::string near_sentence(const Overall& worst, bool mounted, UnitStyle style) {
   const double length_gap = std::max(worst.longest->gap.si, worst.shortest->gap.si);
-  return say(states == 1 ? "certificate.one_state" : "certificate.whole",
+  return say(
+      mounted ? "certificate.as_stated" : "certificate.attained",
+      {{"angle_gap", gap_text(worst.angle->gap, style)}, {"length_gap", gap_text({length_gap, Kind::length}, style)}});
+}
+
+std::string whole_sentence(const Overall& worst, const std::vector<StateEnvelope>& states, UnitStyle style) {
+  constexpr std::size_t all_states = 3; // work, turning, transport
+  return say(states.size() == all_states ? "certificate.whole" : "certificate.some_states",
              {{"angle", rounded_up(worst.angle->bound, style)},
               {"shortest", rounded_down(worst.shortest->bound, style)},
               {"longest", rounded_up(worst.longest->bound, style)},
-              {"angle_gap", gap_text(worst.angle->gap, style)},
-              {"length_gap", gap_text({length_gap, Kind::length}, style)}});
+              {"near", near_sentence(worst, states.front().lift.has_value(), style)}});
 }
 
 void add_matters_most(std::vector<std::string>& sentences, const Overall& worst, UnitStyle style) {
@@ -118,7 +125,7 @@ std::string rounded_down(Amount amount, UnitStyle style) {
 std::vector<std::string> certificate(const Assessment& assessment, UnitStyle style) {
   if (assessment.envelopes.empty()) return {};
   const Overall worst = overall(assessment.envelopes);
-  std::vector<std::string> sentences{whole_sentence(worst, assessment.envelopes.size(), style)};
+  std::vector<std::string> sentences{whole_sentence(worst, assessment.envelopes, style)};
   for (const StateEnvelope& envelope : assessment.envelopes) sentences.push_back(state_sentence(envelope, style));
   add_matters_most(sentences, worst, style);
   return sentences;

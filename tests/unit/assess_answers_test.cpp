@@ -337,6 +337,10 @@ TEST_CASE("the certificate: bounds of every state, none better than what attains
   CHECK(sentence.find("no joint angle above 33.7°") != std::string::npos);
   CHECK(sentence.find("554 mm to 755 mm") != std::string::npos);
   CHECK(to_text(assessment).find("Proved over the whole range") != std::string::npos);
+  Json two_states = that_fits();
+  two_states["range"]["transport"].erase("roll");
+  const std::string some = Json::parse(to_json(assessed(two_states)))["geometry"]["certificate"][0];
+  CHECK(some.find("that could be examined, not of all") != std::string::npos);
   Json without = that_fits();
   without["implement"]["input"].erase("above");
   CHECK(assessed(without).envelopes.empty());

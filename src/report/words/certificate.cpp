@@ -11,13 +11,19 @@ constexpr Phrase phrases[] = {
     Phrase{
         "certificate.whole",
         "Over all positions of all states it is proved, for the rigid model and the stated tolerances: no joint angle "
-        "above {angle}, no distance of the joint centres outside {shortest} to {longest}. These bounds lie within "
-        "{angle_gap} and {length_gap} of positions that were found."},
+        "above {angle}, no distance of the joint centres outside {shortest} to {longest}. {near}"},
+    Phrase{"certificate.some_states",
+           "Over all positions of the states that could be examined, not of all, it is proved, for the rigid model and "
+           "the "
+           "stated tolerances: no joint angle above {angle}, no distance of the joint centres outside {shortest} to "
+           "{longest}. {near}"},
     Phrase{
-        "certificate.one_state",
-        "Over all positions of the state that could be examined it is proved, for the rigid model and the stated "
-        "tolerances: no joint angle above {angle}, no distance of the joint centres outside {shortest} to {longest}. "
-        "These bounds lie within {angle_gap} and {length_gap} of positions that were found."},
+        "certificate.attained",
+        "These bounds lie within {angle_gap} and {length_gap} of what some driveline within the tolerances reaches."},
+    Phrase{
+        "certificate.as_stated",
+        "Measured as stated the machine comes within {angle_gap} and {length_gap} of these bounds; the rest is for the "
+        "tolerances."},
     Phrase{"certificate.state",
            "{state} ({positions}): at the tractor at most {front} ({front_at}), at the implement at most {rear} "
            "({rear_at}); from {shortest} ({shortest_at}) to {longest} ({longest_at})."},
