@@ -165,3 +165,28 @@ TEST_CASE("clearance: a rod beside the straight driveline, and refused surroundi
   CHECK_THROWS_AS(turn_limit(d, pin_behind_joint(metres(0.5)), flat(degrees(60)), limits, std::nullopt, metres(-1)),
                   InputError);
 }
+
+TEST_CASE("turn limit by what fouls: a tyre beside the tongue") {
+  const Driveline d = level(metres(0.5));
+  Surroundings around;
+  const Length below = metres(-0.3); // tongue and axle of the tyre, so that the driveline itself keeps clear
+  around.on_implement = {{Position(Length{}, Length{}, below), Position(metres(-1.0), Length{}, below), Length{}}};
+  // A tyre's corner 600 mm to the left of the axis, its rear 400 mm behind the pin; the tongue swings about the pin.
+  const Position pin = pin_behind_joint(metres(0.5));
+  const Position centre(pin.forward() - metres(0.4) + metres(0.8), metres(0.8), below);
+  around.tyres = {{centre, metres(0.8), metres(0.4)}};
+  around.guard_radius = millimetres(1);
+  const AttitudeRange range = flat(degrees(90));
+  const TurnLimits turns = turn_limit(d, pin, range, around, Length{}, degrees(0.01));
+  // The tongue touches the rear inner edge (0.4 m behind the pin, 0.6 m aside) at atan(0.6/0.4) = 56.3°.
+  const Angle touches = radians(std::atan2(0.6, 0.4));
+  CHECK(turns.left.kind != turns.right.kind);
+  const TurnLimit& to_the_tyre = turns.left.kind == LimitKind::clearance ? turns.left : turns.right;
+  const TurnLimit& away = turns.left.kind == LimitKind::clearance ? turns.right : turns.left;
+  CHECK(to_the_tyre.allowed <= touches);
+  CHECK(to_the_tyre.allowed >= touches - degrees(1.5)); // the clearance is known to 10 mm
+  CHECK(away.allowed == degrees(90));
+  CHECK_THROWS_AS(turn_limit(d, pin, range, around, metres(-1)), InputError);
+  CHECK_THROWS_AS(turn_limit(d, pin, range, around, Length{}, Angle{}), InputError);
+  CHECK_THROWS_AS(turn_limit(d, pin, range, Surroundings{}, Length{}), InputError);
+}

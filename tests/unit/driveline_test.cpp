@@ -363,6 +363,28 @@ TEST_CASE("turn limit: half of the turn goes to each joint, and to each side ali
   CHECK_THROWS_AS(turn_limit(d, pin_half_metre(), {{degrees(10), degrees(20)}, {}, {}, {}}, limits), InputError);
 }
 
+TEST_CASE("turn limit with tolerances: the worst machine within them, by the closed form") {
+  const Driveline d = level(metres(0.5));
+  DrivelineLimits limits;
+  limits.front_angle = degrees(35);
+  limits.rear_angle = degrees(35);
+  DrivelineTolerance tolerance;
+  tolerance.pin_distance = millimetres(10);
+  const TurnLimit left = turn_limit(d, pin_half_metre(), tolerance, flat(degrees(90)), limits).left;
+  // The joint nearer to the pin bends more: 490 mm ahead, 500 mm behind.
+  const auto nearer = [](Angle turn) { return planar_joint_angles(metres(0.49), metres(0.5), turn).front; };
+  CHECK(nearer(left.allowed) <= degrees(35));
+  CHECK(nearer(left.allowed + degrees(0.1)) > degrees(35));
+  CHECK(turn_limit(d, pin_half_metre(), {}, flat(degrees(90)), limits).left.allowed >= degrees(69.97));
+  const TurnLimit coarse = turn_limit(d, pin_half_metre(), tolerance, flat(degrees(90)), limits, degrees(1)).left;
+  CHECK(coarse.allowed <= left.allowed + degrees(0.02));
+  CHECK(coarse.broken - coarse.allowed <= degrees(1));
+  CHECK_THROWS_AS(turn_limit(d, pin_half_metre(), tolerance, flat(degrees(90)), limits, Angle{}), InputError);
+  CHECK_THROWS_AS(turn_limit(d, pin_half_metre(), tolerance, flat(degrees(90)), {}), InputError);
+  tolerance.pin_drop = metres(-1);
+  CHECK_THROWS_AS(turn_limit(d, pin_half_metre(), tolerance, flat(degrees(90)), limits), InputError);
+}
+
 TEST_CASE("turn limit over pitch: a curve whose points are proved one by one") {
   Driveline d = level(metres(0.6));
   d.input = Position(metres(-0.7), Length{}, metres(0.2));
