@@ -64,7 +64,7 @@ def test_what_has_no_source_is_no_datum_of_the_trade() -> None:
     """Definitions, the library's own bands, and lists of choices; each says in its summary what it rests on."""
     bare = {figure.name.partition("[")[0].partition(".")[0] for figure in FIGURES if figure.source is None}
     assert bare == {
-        "drawbar_categories", "drawbar_power_classes", "nominal_speed_band", "pto_measuring_tolerance", "pto_ratio_band",
+        "drawbar_categories", "drawbar_power_classes", "joint_pulses_per_turn", "nominal_speed_band", "pto_measuring_tolerance", "pto_ratio_band",
         "roller_life_exponent", "small_joint_angle", "sn_first_cycles", "sn_knee_cycles", "spline_miscount",
         "standard_gravity", "stub_arrangements", "thin_wall_ratio",
     }  # fmt: skip

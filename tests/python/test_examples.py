@@ -21,7 +21,7 @@ OPTIONS = FLAGS["NUMBER"] | FLAGS["NORMALIZE_WHITESPACE"]
 #: Functions that work on a whole case or on files: their examples are the case files, which the tests of cases run.
 WITHOUT_EXAMPLE = {
     "assess", "case_json_schema", "farm_json_schema", "read_case", "read_case_file", "read_farm", "read_farm_file", "remedies",
-    "study_farm", "to_html", "to_json", "to_markdown", "to_text",
+    "study_farm", "study_pair", "to_html", "to_json", "to_markdown", "to_text", "with_options",
 }  # fmt: skip
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from pathlib import Path
 from typing import Any
 
 import matplotlib
@@ -15,7 +16,7 @@ matplotlib.use("Agg")
 import matplotlib.pyplot as plt
 
 import fieldshaft
-from fieldshaft import plots
+from fieldshaft import Status, plots
 
 SHAFT = fieldshaft.Driveline("60 mm", "60 mm", fieldshaft.Position("-700 mm", "0 mm", "250 mm"))
 PIN = fieldshaft.Position("-400 mm", "0 mm", "-250 mm")
@@ -163,6 +164,19 @@ def test_recommended_powers() -> None:
     names = [label.get_text() for label in figure.axes[0].get_yticklabels()]
     assert names and all(name.endswith("1000 r/min") for name in names)
     assert "this case: 70 kW" in _texts(figure)
+
+
+def test_farm_matrix() -> None:
+    path = Path(__file__).resolve().parents[2] / "docs" / "examples" / "farms" / "three-tractors-seven-implements.json"
+    study = fieldshaft.study_farm(fieldshaft.read_farm_file(path), "screening")
+    figure = plots.farm_matrix(study)
+    figure.canvas.draw()
+    (ax,) = figure.axes
+    assert len(ax.patches) == len(study.tractors) * len(study.implements)
+    words = {Status.ok: "runs", Status.caution: "runs, with care", Status.not_known: "not known", Status.stop: "stop"}
+    shown = [text.get_text() for text in ax.texts if text.get_text() in words.values()]
+    assert shown == [words[study.verdict(t, i)] for t in study.tractors for i in study.implements]
+    assert all(bool(patch.get_hatch()) == (word in ("runs, with care", "stop")) for patch, word in zip(ax.patches, shown, strict=True))
 
 
 def test_damage() -> None:

@@ -31,10 +31,14 @@ from fieldshaft._documents import (
 )
 from fieldshaft._farms import (
     Farm as Farm,
+    FarmStudy as FarmStudy,
     farm_json_schema as farm_json_schema,
     read_farm as read_farm,
     read_farm_file as read_farm_file,
     screened_checks as screened_checks,
+    study_farm as study_farm,
+    study_pair as study_pair,
+    with_options as with_options,
 )
 from fieldshaft._quantity_cycles import (
     Cycles as Cycles,
@@ -187,6 +191,7 @@ __all__ = [
     "EnvelopeTableRow",
     "ExcitationOrder",
     "Farm",
+    "FarmStudy",
     "FarthestFlight",
     "FatigueStrength",
     "FeedBasis",
@@ -316,6 +321,7 @@ __all__ = [
     "SolidSection",
     "Source",
     "Sourced",
+    "SpeedLimit",
     "SpeedRange",
     "SpeedShare",
     "SplineAllowables",
@@ -373,6 +379,7 @@ __all__ = [
     "TorsionalMode",
     "TorsionalTrain",
     "Traction",
+    "TractorLimit",
     "TrainAnchor",
     "TrainInertia",
     "TrainShaft",
@@ -488,6 +495,7 @@ __all__ = [
     "excess",
     "farm_json_schema",
     "farthest_throw",
+    "fastest_work",
     "fatigue_diameter",
     "fatigue_life_factor",
     "fatigue_safety_factor",
@@ -665,6 +673,7 @@ __all__ = [
     "slide_force",
     "slip_power",
     "slip_time_for_rise",
+    "smallest_tractor",
     "sn_line",
     "sn_line_through",
     "specific_fuel",
@@ -702,6 +711,8 @@ __all__ = [
     "stub_spline_of_type",
     "stub_stress",
     "stub_yield_safety_factor",
+    "study_farm",
+    "study_pair",
     "surface_constants",
     "surface_factor",
     "taxes_insurance_housing",
@@ -761,6 +772,7 @@ __all__ = [
     "widest_implement",
     "with_adaptor",
     "with_less_roll_at_full_turn",
+    "with_options",
     "wrapped_length",
     "yield_torque",
 ]
@@ -1791,6 +1803,18 @@ class WidthLimit(QuantityRecord):
     optimistic: Quantity[Any]
     def __init__(self, safe: _QuantityLike, mean: _QuantityLike, optimistic: _QuantityLike) -> None: ...
 
+class TractorLimit(QuantityRecord):
+    safe: Quantity[Any]
+    mean: Quantity[Any]
+    optimistic: Quantity[Any]
+    def __init__(self, safe: _QuantityLike, mean: _QuantityLike, optimistic: _QuantityLike) -> None: ...
+
+class SpeedLimit(QuantityRecord):
+    safe: Quantity[Any]
+    mean: Quantity[Any]
+    optimistic: Quantity[Any]
+    def __init__(self, safe: _QuantityLike, mean: _QuantityLike, optimistic: _QuantityLike) -> None: ...
+
 class FeedLimit(QuantityRecord):
     safe: Quantity[Any]
     mean: Quantity[Any]
@@ -2335,6 +2359,8 @@ def engine_oil_rate(rated_engine_power: _QuantityLike) -> Quantity[Any]: ...
 def implement_power(machine: Machine | si.Machine | str, width: _QuantityLike, feed_rate: FeedRate | si.FeedRate = ...) -> ImplementPower: ...
 def widest_implement(machine: Machine | si.Machine | str, power: _QuantityLike, reserve: _Number, feed_rate: FeedRate | si.FeedRate = ...) -> WidthLimit: ...
 def greatest_feed(machine: Machine | si.Machine | str, power: _QuantityLike, reserve: _Number, width: _QuantityLike = ...) -> FeedLimit: ...
+def smallest_tractor(machine: Machine | si.Machine | str, width: _QuantityLike, reserve: _Number, feed_rate: FeedRate | si.FeedRate = ...) -> TractorLimit: ...
+def fastest_work(machine: Machine | si.Machine | str, power: _QuantityLike, reserve: _Number, speed: _QuantityLike, feed_rate: FeedRate | si.FeedRate, width: _QuantityLike = ...) -> SpeedLimit: ...
 def feed_basis_name(basis: FeedBasis | str) -> str: ...
 def wet_feed(rate: _QuantityLike) -> FeedRate: ...
 def dry_feed(rate: _QuantityLike) -> FeedRate: ...

@@ -13,6 +13,7 @@ from typing import Any
 from fieldshaft._cases import assess, read_case_file
 from fieldshaft._documents import CaseError
 from fieldshaft._errors import InputError
+from fieldshaft._farms import FarmStudy, read_farm_file, study_farm
 from fieldshaft._reports import Report, Status
 
 FINE, OBJECTION, BAD_INPUT = 0, 1, 2
@@ -39,6 +40,17 @@ def _parser() -> argparse.ArgumentParser:
         "without anything that is not known, 1 otherwise, 2 for input that cannot be read; of several files the worst.",
     )
     command.add_argument("files", nargs="+", metavar="FILE", help="a case document, .json or .toml")
+    _add_forms(command)
+    command = commands.add_parser(
+        "study",
+        help="study a farm: what runs with what, backup, and what pays",
+        description="Studies farm files (JSON or TOML) and prints one page each. Exit status: 0 if every implement has a "
+        "tractor that runs it, 1 otherwise, 2 for input that cannot be read; of several files the worst.",
+    )
+    command.add_argument("files", nargs="+", metavar="FILE", help="a farm document, .json or .toml")
+    command.add_argument("--screening", action="store_true", help="only the checks that need no geometry; for large fleets")
+    command.add_argument("--remedies", action="store_true", help="also search what brings each other pair to work")
+    command.add_argument("--threads", type=int, default=0, help="to share the work out among; 0: all that the machine has")
     _add_forms(command)
     return parser
 
@@ -70,6 +82,8 @@ def _worked(path: str, work: Callable[[str], Report]) -> Report | None:
 def _status(report: Report | None) -> int:
     if report is None:
         return BAD_INPUT
+    if isinstance(report, FarmStudy):
+        return OBJECTION if report.never_run else FINE
     return FINE if getattr(report, "verdict", None) in (Status.ok, Status.caution) else OBJECTION
 
 
@@ -114,9 +128,15 @@ def _write(results: Results, options: argparse.Namespace, several: bool) -> int:
     return FINE
 
 
+def _study(options: argparse.Namespace) -> Callable[[str], Report]:
+    depth = "screening" if options.screening else "certified"
+    return lambda path: study_farm(read_farm_file(path), depth, options.remedies, options.threads)
+
+
 def main(arguments: list[str] | None = None) -> int:
     options = _parser().parse_args(arguments)
-    outcomes = [(path, _worked(path, lambda name: assess(read_case_file(name)))) for path in _with_progress(options.files)]
+    work = _study(options) if options.command == "study" else lambda path: assess(read_case_file(path))
+    outcomes = [(path, _worked(path, work)) for path in _with_progress(options.files)]
     results = [(path, report) for path, report in outcomes if report is not None]
     written = _write(results, options, len(options.files) > 1)
     return max(written, *(_status(report) for _, report in outcomes))

@@ -4,6 +4,7 @@ Every function takes quantities or texts as the functions of `fieldshaft` do, an
 differ in dash as well as in colour, areas in hatch, so that they can be told apart in print and by colour-blind eyes.
 """
 
+from fieldshaft._plot_farm import farm_matrix
 from fieldshaft._plot_geometry import envelope_map, joint_angles, views
 from fieldshaft._plot_lines import speed_ripple, tip_speed
 from fieldshaft._plot_strength import damage, pto_torque, recommended_powers, stresses
@@ -11,6 +12,7 @@ from fieldshaft._plot_strength import damage, pto_torque, recommended_powers, st
 __all__ = [
     "damage",
     "envelope_map",
+    "farm_matrix",
     "joint_angles",
     "pto_torque",
     "recommended_powers",

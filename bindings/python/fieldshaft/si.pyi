@@ -199,6 +199,7 @@ __all__ = [
     "SolidSection",
     "Source",
     "Sourced",
+    "SpeedLimit",
     "SpeedRange",
     "SpeedShare",
     "SplineAllowables",
@@ -255,6 +256,7 @@ __all__ = [
     "TorsionalMode",
     "TorsionalTrain",
     "Traction",
+    "TractorLimit",
     "TrainAnchor",
     "TrainInertia",
     "TrainShaft",
@@ -366,6 +368,7 @@ __all__ = [
     "equivalent_shaft_length",
     "excess",
     "farthest_throw",
+    "fastest_work",
     "fatigue_diameter",
     "fatigue_life_factor",
     "fatigue_safety_factor",
@@ -536,6 +539,7 @@ __all__ = [
     "slide_force",
     "slip_power",
     "slip_time_for_rise",
+    "smallest_tractor",
     "sn_line",
     "sn_line_through",
     "specific_fuel",
@@ -1998,6 +2002,18 @@ class WidthLimit(Record):
     optimistic: Any
     def __init__(self, safe: ArrayLike, mean: ArrayLike, optimistic: ArrayLike) -> None: ...
 
+class TractorLimit(Record):
+    safe: Any
+    mean: Any
+    optimistic: Any
+    def __init__(self, safe: ArrayLike, mean: ArrayLike, optimistic: ArrayLike) -> None: ...
+
+class SpeedLimit(Record):
+    safe: Any
+    mean: Any
+    optimistic: Any
+    def __init__(self, safe: ArrayLike, mean: ArrayLike, optimistic: ArrayLike) -> None: ...
+
 class FeedLimit(Record):
     safe: Any
     mean: Any
@@ -2833,6 +2849,8 @@ def engine_oil_rate(rated_engine_power: ArrayLike) -> NDArray[np.float64]: ...
 def implement_power(machine: Machine | str, width: ArrayLike, feed_rate: FeedRate = ...) -> ImplementPower: ...
 def widest_implement(machine: Machine | str, power: ArrayLike, reserve: ArrayLike, feed_rate: FeedRate = ...) -> WidthLimit: ...
 def greatest_feed(machine: Machine | str, power: ArrayLike, reserve: ArrayLike, width: ArrayLike = ...) -> FeedLimit: ...
+def smallest_tractor(machine: Machine | str, width: ArrayLike, reserve: ArrayLike, feed_rate: FeedRate = ...) -> TractorLimit: ...
+def fastest_work(machine: Machine | str, power: ArrayLike, reserve: ArrayLike, speed: ArrayLike, feed_rate: FeedRate, width: ArrayLike = ...) -> SpeedLimit: ...
 def feed_basis_name(basis: FeedBasis | str) -> str: ...
 def wet_feed(rate: float) -> FeedRate: ...
 def dry_feed(rate: float) -> FeedRate: ...

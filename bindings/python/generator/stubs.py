@@ -131,7 +131,7 @@ BY_HAND = {
     "_advice": ["Change", "Changeover", "Remedies", "Remedy", "changeover", "remedies"],
     "_cases": ["Assessment", "Case", "Finding", "assess", "case_json_schema", "read_case", "read_case_file"],
     "_documents": ["CaseError", "CaseProblem"],
-    "_farms": ["Farm", "farm_json_schema", "read_farm", "read_farm_file", "screened_checks"],
+    "_farms": ["Farm", "FarmStudy", "farm_json_schema", "read_farm", "read_farm_file", "screened_checks", "study_farm", "study_pair", "with_options"],
     "_quantity_cycles": ["Cycles", *layers.CYCLES],
     "_reports": ["ReportedValue", "Status", "to_html", "to_json", "to_markdown", "to_text"],
 }
@@ -175,8 +175,9 @@ def quantity_stub(library: Library) -> str:
 
 #: Functions of the module that are bound by hand.
 CORE_BY_HAND = [
-    "assess", "case_json_schema", "changed_case", "changeover", "farm_json_schema", "read_case", "read_farm",
-    "register_case_error", "remedies", "screened_checks", "to_html", "to_json", "to_markdown", "to_text", "write_case", "write_farm",
+    "assess", "best_case", "case_json_schema", "changed_case", "changeover", "farm_json_schema", "read_case", "read_farm",
+    "register_case_error", "remedies", "screened_checks", "study_farm", "to_html", "to_json", "to_markdown", "to_text",
+    "with_options", "write_case", "write_farm",
 ]  # fmt: skip
 
 
@@ -186,7 +187,7 @@ def core_stub(library: Library) -> str:
     functions += [f"{c.name}_constant" for c in library.constants]
     functions += [*layers.CYCLES, "parse", "register", "register_error"]
     lines = [f"def {name}(*arguments: Any) -> Any: ...\n" for name in functions]
-    classes = "".join(f"class {name}: ...\n" for name in ("Assessment", "Case", "Changeover", "Farm", "Remedies"))
+    classes = "".join(f"class {name}: ...\n" for name in ("Assessment", "Case", "Changeover", "Farm", "FarmStudy", "Remedies"))
     fixed = classes + "".join(f"def {name}(*arguments: Any) -> Any: ...\n" for name in CORE_BY_HAND)
     return HEAD + "from typing import Any\n\n" + fixed + "".join(lines)
 

@@ -124,15 +124,50 @@ void add_changeover(py::module_& module) {
   add_reports<Changeover>(module);
 }
 
+void add_farm(py::module_& module) {
+  using fieldshaft::Farm;
+  using fieldshaft::FarmStudy;
+  py::class_<Farm>(module, "Farm");
+  py::class_<FarmStudy>(module, "FarmStudy");
+  module.def("read_farm", [](const std::string& text) { return read(fieldshaft::try_read_farm(text)); });
+  module.def("write_farm", [](const Farm& value) { return fieldshaft::write_farm(value); });
+  module.def("farm_json_schema", [] { return fieldshaft::farm_json_schema(); });
+  module.def("screened_checks", [] {
+    py::list ids;
+    for (const fieldshaft::Check check : fieldshaft::screened_checks) ids.append(fieldshaft::check_id(check));
+    return ids;
+  });
+  module.def("study_farm", [](const Farm& farm, bool screening, bool remedies, int threads) {
+    return worked([&] {
+      fieldshaft::check::within(threads, 0.0, 1024.0, {"study_farm", "threads", ""});
+      fieldshaft::FarmStudySettings settings;
+      settings.depth = screening ? fieldshaft::StudyDepth::screening : fieldshaft::StudyDepth::certified;
+      settings.remedies = remedies;
+      if (threads != 1) settings.executor = fieldshaft::thread_executor(static_cast<unsigned>(threads));
+      return fieldshaft::study_farm(farm, settings);
+    });
+  });
+  module.def("best_case", [](const Farm& farm, std::size_t tractor, std::size_t implement) {
+    return worked([&] {
+      const auto best = fieldshaft::study_pair(farm, tractor, implement);
+      return fieldshaft::case_of(farm, tractor, implement, best.set_up);
+    });
+  });
+  module.def("with_options", [](const Farm& farm, const py::sequence& options) {
+    std::vector<std::size_t> places;
+    for (const py::handle place : options) places.push_back(place.cast<std::size_t>());
+    return translated([&] { return fieldshaft::with_options(farm, places); });
+  });
+  add_reports<FarmStudy>(module);
+}
+
 } // namespace
 
 void add_assess(PyObject* object) {
   auto module = py::reinterpret_borrow<py::module_>(object);
   using fieldshaft::Assessment;
   using fieldshaft::Case;
-  using fieldshaft::Farm;
   py::class_<Case>(module, "Case");
-  py::class_<Farm>(module, "Farm");
   py::class_<Assessment>(module, "Assessment");
   module.def("register_case_error", [](const py::object& error) { case_error = Py_NewRef(error.ptr()); });
 
@@ -144,15 +179,7 @@ void add_assess(PyObject* object) {
 
   add_remedies(module);
   add_changeover(module);
-
-  module.def("read_farm", [](const std::string& text) { return read(fieldshaft::try_read_farm(text)); });
-  module.def("write_farm", [](const Farm& value) { return fieldshaft::write_farm(value); });
-  module.def("farm_json_schema", [] { return fieldshaft::farm_json_schema(); });
-  module.def("screened_checks", [] {
-    py::list ids;
-    for (const fieldshaft::Check check : fieldshaft::screened_checks) ids.append(fieldshaft::check_id(check));
-    return ids;
-  });
+  add_farm(module);
 }
 
 } // namespace fieldshaft_python
