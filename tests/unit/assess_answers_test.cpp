@@ -279,7 +279,7 @@ TEST_CASE("hand checks of a mounted machine: the pose by its lift, one out of re
       {{"length", "900 mm ± 5 mm"}, {"yaw", "0 deg"}, {"roll", "0 deg"}, {"lift", "-280 mm ± 5 mm"}},
       {{"length", "1000 mm ± 5 mm"}, {"yaw", "0 deg"}, {"roll", "0 deg"}, {"lift", "400 mm ± 5 mm"}}};
   const Finding first = found(assessed(document), Check::hand_check);
-  for (int i = 0; i < 2; ++i) { // measure what the model says: then both agree
+  for (std::size_t i = 0; i < 2; ++i) { // measure what the model says: then both agree
     Json one = document;
     one["driveline"]["hand_checks"] = {document["driveline"]["hand_checks"][i]};
     const double model = amount_fact(found(assessed(one), Check::hand_check), "model").si;
