@@ -1,3 +1,4 @@
+#include <fieldshaft/core/config.hpp>
 #include <fieldshaft/driveline/sweep.hpp>
 
 #include "driveline/sweep_kernel.hpp"
@@ -11,8 +12,8 @@ namespace {
 using namespace sweeping;
 
 #if defined(FIELDSHAFT_X86_KERNELS)
-bool has_avx2() noexcept { return __builtin_cpu_supports("avx2") && __builtin_cpu_supports("fma"); }
-bool has_avx512() noexcept { return __builtin_cpu_supports("avx512f"); }
+bool has_avx2() noexcept { return FIELDSHAFT_CPU_SUPPORTS("avx2") && FIELDSHAFT_CPU_SUPPORTS("fma"); }
+bool has_avx512() noexcept { return FIELDSHAFT_CPU_SUPPORTS("avx512f"); }
 #else
 bool has_avx2() noexcept { return false; }
 bool has_avx512() noexcept { return false; }

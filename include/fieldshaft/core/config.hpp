@@ -31,3 +31,6 @@
 
 // A bit copy that may run at compile time (std::bit_cast is C++20; every supported compiler has this one).
 #define FIELDSHAFT_BIT_CAST(type, value) __builtin_bit_cast(type, value)
+
+// Whether the processor that runs this has a set of instructions, such as "avx2" (x86-64).
+#define FIELDSHAFT_CPU_SUPPORTS(name) (__builtin_cpu_supports(name) != 0)
