@@ -40,10 +40,10 @@ add_test(NAME consumer/package/build COMMAND ${CMAKE_CPACK_COMMAND} -G DEB -B ${
   --config ${PROJECT_BINARY_DIR}/CPackConfig.cmake)
 set_tests_properties(consumer/package/build PROPERTIES FIXTURES_SETUP built_package)
 add_test(NAME consumer/package/unpack COMMAND dpkg-deb -x
-  ${package_dir}/libfieldshaft-dev_${PROJECT_VERSION}_${CMAKE_SYSTEM_PROCESSOR}.deb ${package_dir}/root)
+  ${package_dir}/libfieldshaft-dev_${PROJECT_VERSION}_${CMAKE_SYSTEM_PROCESSOR}.deb ${package_dir}/unpacked)
 set_tests_properties(consumer/package/unpack PROPERTIES
   FIXTURES_REQUIRED built_package FIXTURES_SETUP unpacked_package)
-consumer_test(package/use fieldshaft find_package -DCMAKE_PREFIX_PATH=${package_dir}/root/usr)
+consumer_test(package/use fieldshaft find_package -DCMAKE_PREFIX_PATH=${package_dir}/unpacked/usr)
 set_tests_properties(consumer/package/use PROPERTIES FIXTURES_REQUIRED unpacked_package)
 
 # A component that does not exist is refused with a message that says what there is.
