@@ -105,7 +105,7 @@ def _comment_before(lines: list[str], index: int) -> list[str]:
 
 _FUNCTION = re.compile(
     r"^(?:\[\[nodiscard\]\] )?(?P<lead>(?:constexpr |inline )*)(?P<returns>(?:const )?[\w:<>, &*]+?[ &*])"
-    r"(?P<name>[a-z]\w*)\((?P<arguments>(?:[^{};]|\{\})*?)\)(?: noexcept)?(?: \{|;)"
+    r"(?P<name>[a-z]\w*)\((?P<arguments>(?:[^{};]|\{[^{};]*\})*?)\)(?: noexcept)?(?: \{|;)"
 )
 
 

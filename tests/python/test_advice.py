@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 import json
+import math
 import pickle
 from pathlib import Path
+from typing import Any
 
 import pint
 import pytest
 
 import fieldshaft
-from fieldshaft import Status
+from fieldshaft import Status, si
 
 CASES = Path(__file__).resolve().parents[2] / "docs" / "examples" / "cases"
 
@@ -28,7 +30,7 @@ def test_every_set_is_verified(found: fieldshaft.Remedies) -> None:
         assert after.verdict is remedy.verdict and remedy.changed != found.case
         assert remedy.changes and all(change.text and change.id for change in remedy.changes)
         for check in remedy.healed:
-            assert before.find(check).status > after.find(check).status or after.find(check).status is Status.ok
+            assert after.find(check) is None or after.find(check).status < before.find(check).status
         assert {finding.id for finding in after.findings if finding.status is Status.stop} <= set(remedy.left)
     assert [len(remedy.changes) for remedy in found.sets] == sorted(len(remedy.changes) for remedy in found.sets)
     assert found.complete_size >= 1
@@ -75,3 +77,79 @@ def test_changeover() -> None:
         fieldshaft.changeover("fixed", (1, "540 rpm"), (2, 1000))
     with pytest.raises(fieldshaft.InputError):
         fieldshaft.changeover("fixed", (1, "540 rpm"), (9, "1000 rpm"))
+
+
+# Gears, economy PTO and changeovers of cases. ----------------------------------------------------------------
+
+
+def _with_economy_gear() -> dict[str, Any]:
+    document = json.loads((CASES / "trailed-cutter-that-fits.json").read_text(encoding="utf-8"))
+    document["tractor"]["pto"]["gears"].append({"name": "540E", "pto_speed": "540 r/min", "engine_speed": "1600 r/min"})
+    return document
+
+
+def test_gear_uses() -> None:
+    plain, economy = fieldshaft.gear_uses(fieldshaft.read_case(_with_economy_gear()))
+    assert (plain.gear, plain.suits, economy.gear, economy.suits) == ("540", True, "540E", True)
+    assert [use.set.m_as("rpm") for use in (plain, economy)] == pytest.approx([2100.0, 1600.0])
+    # Guards act at 630 r/min: 2100 * 630/540 and 1600 * 630/540, rounded down.
+    assert [use.never_pass.m_as("rpm") for use in (plain, economy)] == pytest.approx([2450.0, 1866.0])
+    assert economy.pto_at_high_idle.m_as("rpm") == pytest.approx(540 * 2350 / 1600)
+    assert plain.available.low > economy.available.low and plain.missing == ()
+    assert pickle.loads(pickle.dumps(plain)) == plain and "2100 rpm" in repr(plain) and "2450 rpm" in plain._repr_html_()
+    document = _with_economy_gear()
+    del document["tractor"]["engine"]["high_idle"]
+    unknown = si.gear_uses(fieldshaft.read_case(document))[0]
+    assert unknown.never_pass is None and unknown.pto_at_high_idle is None and "tractor.engine.high_idle" in unknown.missing
+    assert unknown.set == pytest.approx(2100 * math.pi / 30)
+
+
+def test_economy_answer() -> None:
+    case = fieldshaft.read_case(_with_economy_gear())
+    answer = fieldshaft.economy_answer(case, fieldshaft.SeasonUse("300 h", fieldshaft.Money(1.2, "EUR")))
+    fuel = fieldshaft.economy_saving("58 kW", "34 kW", "2100 rpm", "1600 rpm", "2200 rpm").value
+    assert answer.saving == pytest.approx(fuel.saving)
+    assert answer.saved.m_as("L/h") == pytest.approx((fuel.plain - fuel.economy).m_as("L/h"))
+    assert answer.litres_a_season == pytest.approx(300 * answer.saved.m_as("L/h"))
+    assert answer.money_a_season.amount == pytest.approx(1.2 * answer.litres_a_season) and answer.money_a_season.currency == "EUR"
+    assert answer.pto_at_plain_engine.m_as("rpm") == pytest.approx(540 * 2100 / 1600)
+    assert answer.fits is Status.ok and answer.missing == ()
+    assert fieldshaft.economy_answer(case, si.SeasonUse(300 * 3600.0)).money_a_season is None
+    assert si.economy_answer(case, si.SeasonUse(0.0)).litres_a_season == 0.0
+
+
+def test_what_an_economy_answer_does_not_know_is_none() -> None:
+    document = _with_economy_gear()
+    del document["implement"]["power_need"]
+    answer = fieldshaft.economy_answer(fieldshaft.read_case(document), fieldshaft.SeasonUse("300 h"))
+    assert answer.fits is Status.not_known and "implement.power_need" in answer.missing
+    assert answer.saved is answer.saving is answer.litres_a_season is None and answer.available is not None
+    del document["tractor"]["pto"]["gears"][1]
+    none = fieldshaft.economy_answer(fieldshaft.read_case(document), fieldshaft.SeasonUse("300 h"))
+    assert none.economy == "" and none.economy_engine is none.available is none.pto_at_plain_engine is None
+
+
+def test_bad_gears_and_seasons() -> None:
+    case = fieldshaft.read_case(_with_economy_gear())
+    for layer in (fieldshaft, si):
+        with pytest.raises(TypeError, match=r"gear_uses: case = '\{\}' \(str\); expected a Case, see read_case"):
+            layer.gear_uses("{}")
+        with pytest.raises(TypeError, match="economy_answer: season = 300"):
+            layer.economy_answer(case, 300)
+    with pytest.raises(fieldshaft.InputError, match="economy_answer: season = -3600 s"):
+        fieldshaft.economy_answer(case, fieldshaft.SeasonUse("-1 h"))
+    with pytest.raises(TypeError, match="SeasonUse: hours = 300 has no unit"):
+        fieldshaft.SeasonUse(300)
+
+
+def test_changeover_between_cases() -> None:
+    before = fieldshaft.read_case_file(CASES / "cutter-with-lever-at-1000.json")
+    document = before.to_dict()
+    pto = document["tractor"]["pto"]
+    (slow,) = [gear for gear in pto["gears"] if gear["name"] == "540"]
+    pto["selected"] = slow["name"]
+    steps = fieldshaft.changeover_between(before, fieldshaft.read_case(document))
+    assert steps == fieldshaft.changeover("lever only", (1, "1000 rpm"), (1, "540 rpm")) and steps.possible
+    assert fieldshaft.changeover_between(before, before) is None
+    with pytest.raises(TypeError, match="changeover_between: after = 5"):
+        fieldshaft.changeover_between(before, 5)

@@ -14,6 +14,7 @@ from fieldshaft._advice import (
     Remedies as Remedies,
     Remedy as Remedy,
     changeover as changeover,
+    changeover_between as changeover_between,
     remedies as remedies,
 )
 from fieldshaft._cases import (
@@ -51,7 +52,6 @@ from fieldshaft._quantity_cycles import (
 )
 from fieldshaft._reports import (
     ReportedValue as ReportedValue,
-    Status as Status,
     to_html as to_html,
     to_json as to_json,
     to_markdown as to_markdown,
@@ -81,6 +81,7 @@ from fieldshaft.si import (
     LineEventKind as LineEventKind,
     LoadKind as LoadKind,
     LoadShock as LoadShock,
+    MachineState as MachineState,
     MeanStressRule as MeanStressRule,
     Measurement as Measurement,
     ModeNode as ModeNode,
@@ -114,6 +115,7 @@ from fieldshaft.si import (
     SplineSeat as SplineSeat,
     SplineSteel as SplineSteel,
     Standing as Standing,
+    Status as Status,
     StubArrangement as StubArrangement,
     StubHazard as StubHazard,
     StubPlace as StubPlace,
@@ -178,6 +180,7 @@ __all__ = [
     "DrivelineUse",
     "Duty",
     "DutyLife",
+    "EconomyAnswer",
     "EconomyMeasurement",
     "EconomySaving",
     "EnduranceConditions",
@@ -202,6 +205,7 @@ __all__ = [
     "ForcedResponse",
     "FourBarAngles",
     "FourBarBranch",
+    "GearUse",
     "GrossEnginePower",
     "Ground",
     "HeldSpeed",
@@ -246,6 +250,7 @@ __all__ = [
     "LoadKind",
     "LoadShock",
     "Machine",
+    "MachineState",
     "Material",
     "MeanStressRule",
     "MeasuredEnergyPerMass",
@@ -276,6 +281,7 @@ __all__ = [
     "PlanarJointAngles",
     "Pose",
     "Position",
+    "PowerInterval",
     "PowerPoint",
     "PowerShare",
     "ProcessorKernel",
@@ -302,6 +308,7 @@ __all__ = [
     "RotorMachine",
     "RulePowers",
     "SaggingWeight",
+    "SeasonUse",
     "SettingBasis",
     "SettingPractice",
     "ShaftLoad",
@@ -427,6 +434,7 @@ __all__ = [
     "case_json_schema",
     "chain_at",
     "changeover",
+    "changeover_between",
     "check_length",
     "check_limits",
     "checked_tube_lengths",
@@ -473,6 +481,7 @@ __all__ = [
     "dry_matter",
     "dunkerley_critical_speed",
     "duty_life",
+    "economy_answer",
     "economy_saving",
     "either_side",
     "endurance_factors",
@@ -512,6 +521,7 @@ __all__ = [
     "fuel_rate",
     "fuel_rate_checked",
     "gear_ratio",
+    "gear_uses",
     "geared_speed",
     "geared_torque",
     "governor_regulation",
@@ -783,6 +793,46 @@ constants: Constants
 _Amount = Quantity[Any] | PlainQuantity[Any] | str
 _QuantityLike = _Amount | Sequence[_Amount]
 _Number = _Amount | ArrayLike
+
+class PowerInterval(QuantityRecord):
+    low: Quantity[Any]
+    high: Quantity[Any]
+    def __init__(self, low: _QuantityLike, high: _QuantityLike) -> None: ...
+
+class GearUse(QuantityRecord):
+    gear: str
+    pto_speed: Quantity[Any] | None
+    suits: bool | None
+    set: Quantity[Any] | None
+    never_pass: Quantity[Any] | None
+    pto_at_high_idle: Quantity[Any] | None
+    available: PowerInterval | None
+    missing: tuple[str, ...]
+    def __init__(self, gear: str, pto_speed: _QuantityLike | None, suits: bool | None, set: _QuantityLike | None, never_pass: _QuantityLike | None, pto_at_high_idle: _QuantityLike | None, available: PowerInterval | si.PowerInterval | None, missing: Iterable[str]) -> None: ...
+
+class SeasonUse(QuantityRecord):
+    hours: Quantity[Any]
+    fuel_price: Money | None
+    def __init__(self, hours: _QuantityLike, fuel_price: Money | None = ...) -> None: ...
+
+class EconomyAnswer(QuantityRecord):
+    plain: str
+    economy: str
+    plain_engine: Quantity[Any] | None
+    economy_engine: Quantity[Any] | None
+    available: PowerInterval | None
+    fits: Status
+    saved: Quantity[Any] | None
+    saving: float | None
+    outside: str | None
+    litres_a_season: float | None
+    money_an_hour: Money | None
+    money_a_season: Money | None
+    pto_at_plain_engine: Quantity[Any] | None
+    pto_at_high_idle: Quantity[Any] | None
+    never_pass: Quantity[Any] | None
+    missing: tuple[str, ...]
+    def __init__(self, plain: str, economy: str, plain_engine: _QuantityLike | None, economy_engine: _QuantityLike | None, available: PowerInterval | si.PowerInterval | None, fits: Status | str, saved: _QuantityLike | None, saving: _Number | None, outside: str | None, litres_a_season: _Number | None, money_an_hour: Money | None, money_a_season: Money | None, pto_at_plain_engine: _QuantityLike | None, pto_at_high_idle: _QuantityLike | None, never_pass: _QuantityLike | None, missing: Iterable[str]) -> None: ...
 
 class YearOfUse(QuantityRecord):
     price: Money
@@ -2136,6 +2186,8 @@ class MeasuredSpline(QuantityRecord):
     sizes: SplineSizes
     def __init__(self, sizes: SplineSizes | si.SplineSizes) -> None: ...
 
+def gear_uses(case: Case) -> tuple[GearUse, ...]: ...
+def economy_answer(case: Case, season: SeasonUse | si.SeasonUse) -> EconomyAnswer: ...
 def is_remembered(standing: Standing | str) -> bool: ...
 def fuel_cost(rate: _QuantityLike, time: _QuantityLike, price_per_litre: Money) -> Money: ...
 def hourly_cost(year: YearOfUse | si.YearOfUse, repair_class: RepairClass | si.RepairClass | str) -> Validated: ...

@@ -190,11 +190,11 @@ class Remedies(Report):
 def remedies(
     case: Case,
     accept: Status | str = "caution",
-    most_changes: int = 4,
+    most_changes: int = 5,
     beyond_smallest: int = 0,
     most_sets: int = 8,
-    most_cases: int = 600,
-    most_ranges: int = 400,
+    most_cases: int = 500,
+    most_ranges: int = 250,
     least_need: float = 0.5,
 ) -> Remedies:
     """The smallest sets of changes with which no finding of a case is worse than `accept`, each verified.
@@ -205,15 +205,15 @@ def remedies(
         From read_case or read_case_file.
     accept : Status or str, default 'caution'
         Worst status that a finding may keep; "ok" heals cautions too.
-    most_changes : int, default 4
+    most_changes : int, default 5
         In one set.
     beyond_smallest : int, default 0
         How many changes more than the smallest set a set may have.
     most_sets : int, default 8
         That are reported.
-    most_cases : int, default 600
+    most_cases : int, default 500
         Changed cases to assess before the search is cut off.
-    most_ranges : int, default 400
+    most_ranges : int, default 250
         States of the machine to examine anew, the costly part, before the search is cut off.
     least_need : float, default 0.5
         Share of the power need below which less work is no remedy.
@@ -295,4 +295,36 @@ def changeover(arrangement: StubArrangement | str, from_: Any, to: Any) -> Chang
     return Changeover(_core.changeover(number, *_set_up(from_, "from_"), *_set_up(to, "to")))
 
 
-__all__ = ["Change", "Changeover", "Remedies", "Remedy", "changeover", "remedies"]
+def changeover_between(before: Case, after: Case) -> Changeover | None:
+    """The changeover that leads from one case to another of the same tractor, such as from a case to its remedy.
+
+    Parameters
+    ----------
+    before, after : Case
+        From read_case, read_case_file, or `changed` of a Remedy.
+
+    Returns
+    -------
+    Changeover or None
+        None where stub and speed stay, or where arrangement, stub or speed of one of them is not known.
+
+    Examples
+    --------
+    >>> from fieldshaft import *
+    >>> gears = [{"name": "540", "pto_speed": "540 r/min"}, {"name": "1000", "pto_speed": "1000 r/min"}]
+    >>> pto = {"arrangement": "lever only", "stub": {"type": 1}, "gears": gears}
+    >>> rest = {"schema": "fieldshaft-case/1", "implement": {"name": "cutter"}, "driveline": {}}
+    >>> slow, fast = (
+    ...     read_case({**rest, "tractor": {"name": "tractor", "pto": {**pto, "selected": name}}}) for name in ("540", "1000")
+    ... )
+    >>> changeover_between(fast, slow)
+    <Changeover from type 1, 1 3/8 in, 6 splines at 1000 r/min to type 1, 1 3/8 in, 6 splines at 540 r/min: 8 steps>
+    """
+    for name, case in (("before", before), ("after", after)):
+        if not isinstance(case, Case):
+            raise TypeError(f"changeover_between: {name}{given(case)}; expected a Case, see read_case")
+    found = _core.changeover_between(before._handle, after._handle)
+    return None if found is None else Changeover(found)
+
+
+__all__ = ["Change", "Changeover", "Remedies", "Remedy", "changeover", "changeover_between", "remedies"]

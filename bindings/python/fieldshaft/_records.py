@@ -131,6 +131,23 @@ class Name(enum.StrEnum):
     def __repr__(self) -> str:
         return f"<{type(self).__name__}: {self.value!r}>"
 
+    # Members of one choice compare in their order, not in that of the alphabet.
+
+    def __lt__(self, other: str) -> bool:
+        return self._place() < other._place() if isinstance(other, type(self)) else str.__lt__(self, other)
+
+    def __le__(self, other: str) -> bool:
+        return not other < self if isinstance(other, type(self)) else str.__le__(self, other)
+
+    def __gt__(self, other: str) -> bool:
+        return other < self if isinstance(other, type(self)) else str.__gt__(self, other)
+
+    def __ge__(self, other: str) -> bool:
+        return not self < other if isinstance(other, type(self)) else str.__ge__(self, other)
+
+    def _place(self) -> int:
+        return list(type(self)).index(self)
+
 
 def choice(cls: type[Name], value: Any, function: str, parameter: str) -> Any:
     """A member of an enumeration by its name; InputError names what else there is."""

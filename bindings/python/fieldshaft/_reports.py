@@ -8,19 +8,11 @@ from typing import Any
 
 from fieldshaft import _core
 from fieldshaft._errors import InputError
-from fieldshaft._records import Name, Record, fill, given
+from fieldshaft._records import Record, fill, given
+from fieldshaft.si import Status as Status
 
 FORMS = ("text", "markdown", "html", "json")
 UNITS = ("metric", "us")
-
-
-class Status(Name):
-    """What a check found, from the best to the worst. The verdict of a case is its worst finding."""
-
-    ok = "ok"
-    caution = "caution"
-    not_known = "not_known"
-    stop = "stop"
 
 
 class ReportedValue(Record):

@@ -14,6 +14,7 @@ from fieldshaft._cycles import (
     history_damage as history_damage,
     miner_damage as miner_damage,
 )
+from fieldshaft._cases import Case
 from fieldshaft._constants import SiConstants
 from fieldshaft._errors import InputError as InputError
 from fieldshaft._records import Name, Record
@@ -62,6 +63,7 @@ __all__ = [
     "DrivelineUse",
     "Duty",
     "DutyLife",
+    "EconomyAnswer",
     "EconomyMeasurement",
     "EconomySaving",
     "EnduranceConditions",
@@ -83,6 +85,7 @@ __all__ = [
     "ForcedResponse",
     "FourBarAngles",
     "FourBarBranch",
+    "GearUse",
     "GrossEnginePower",
     "Ground",
     "HeldSpeed",
@@ -127,6 +130,7 @@ __all__ = [
     "LoadKind",
     "LoadShock",
     "Machine",
+    "MachineState",
     "Material",
     "MeanStressRule",
     "MeasuredEnergyPerMass",
@@ -157,6 +161,7 @@ __all__ = [
     "PlanarJointAngles",
     "Pose",
     "Position",
+    "PowerInterval",
     "PowerPoint",
     "PowerShare",
     "ProcessorKernel",
@@ -180,6 +185,7 @@ __all__ = [
     "RotorMachine",
     "RulePowers",
     "SaggingWeight",
+    "SeasonUse",
     "SettingBasis",
     "SettingPractice",
     "ShaftLoad",
@@ -219,6 +225,7 @@ __all__ = [
     "SplineSteel",
     "SplineStress",
     "Standing",
+    "Status",
     "StepLength",
     "SteppedShaft",
     "StraightProfile",
@@ -347,6 +354,7 @@ __all__ = [
     "dry_matter",
     "dunkerley_critical_speed",
     "duty_life",
+    "economy_answer",
     "economy_saving",
     "either_side",
     "endurance_factors",
@@ -385,6 +393,7 @@ __all__ = [
     "fuel_rate",
     "fuel_rate_checked",
     "gear_ratio",
+    "gear_uses",
     "geared_speed",
     "geared_torque",
     "governor_regulation",
@@ -637,6 +646,18 @@ __all__ = [
 ]
 
 constants: SiConstants
+
+class Status(Name):
+    ok = 'ok'
+    caution = 'caution'
+    not_known = 'not_known'
+    stop = 'stop'
+
+class MachineState(Name):
+    any = 'any'
+    working = 'working'
+    turning = 'turning'
+    transport = 'transport'
 
 class Standing(Name):
     exact = 'exact'
@@ -907,15 +928,55 @@ class SplineFit(Name):
     b_slides_unloaded = 'b_slides_unloaded'
     c_slides_loaded = 'c_slides_loaded'
 
-class Source(Record):
-    text: str
-    standing: Standing
-    def __init__(self, text: str, standing: Standing | str) -> None: ...
+class PowerInterval(Record):
+    low: Any
+    high: Any
+    def __init__(self, low: ArrayLike, high: ArrayLike) -> None: ...
+
+class GearUse(Record):
+    gear: str
+    pto_speed: float | None
+    suits: bool | None
+    set: float | None
+    never_pass: float | None
+    pto_at_high_idle: float | None
+    available: PowerInterval | None
+    missing: tuple[str, ...]
+    def __init__(self, gear: str, pto_speed: float | None, suits: bool | None, set: float | None, never_pass: float | None, pto_at_high_idle: float | None, available: PowerInterval | None, missing: Iterable[str]) -> None: ...
 
 class Money(Record):
     amount: float
     currency: str
     def __init__(self, amount: float, currency: str) -> None: ...
+
+class SeasonUse(Record):
+    hours: float
+    fuel_price: Money | None
+    def __init__(self, hours: float, fuel_price: Money | None = ...) -> None: ...
+
+class EconomyAnswer(Record):
+    plain: str
+    economy: str
+    plain_engine: float | None
+    economy_engine: float | None
+    available: PowerInterval | None
+    fits: Status
+    saved: float | None
+    saving: float | None
+    outside: str | None
+    litres_a_season: float | None
+    money_an_hour: Money | None
+    money_a_season: Money | None
+    pto_at_plain_engine: float | None
+    pto_at_high_idle: float | None
+    never_pass: float | None
+    missing: tuple[str, ...]
+    def __init__(self, plain: str, economy: str, plain_engine: float | None, economy_engine: float | None, available: PowerInterval | None, fits: Status | str, saved: float | None, saving: float | None, outside: str | None, litres_a_season: float | None, money_an_hour: Money | None, money_a_season: Money | None, pto_at_plain_engine: float | None, pto_at_high_idle: float | None, never_pass: float | None, missing: Iterable[str]) -> None: ...
+
+class Source(Record):
+    text: str
+    standing: Standing
+    def __init__(self, text: str, standing: Standing | str) -> None: ...
 
 class YearOfUse(Record):
     price: Money
@@ -2386,6 +2447,8 @@ class MeasuredSpline(Record):
     sizes: SplineSizes
     def __init__(self, sizes: SplineSizes) -> None: ...
 
+def gear_uses(case: Case) -> tuple[GearUse, ...]: ...
+def economy_answer(case: Case, season: SeasonUse) -> EconomyAnswer: ...
 def is_remembered(standing: Standing | str) -> bool: ...
 def fuel_cost(rate: float, time: float, price_per_litre: Money) -> Money: ...
 def hourly_cost(year: YearOfUse, repair_class: RepairClass | str) -> Validated: ...

@@ -246,7 +246,7 @@ def module(library: Library, name: str) -> str:
         if item.module == name:
             adds.append(f"  announce_enumeration<fieldshaft::{item.name}>();")
     body = "\n".join(adds)
-    parts.append(f"\n}} // namespace\n\nvoid add_{name}(PyObject* module) {{\n{body}\n}}\n\n}} // namespace fieldshaft_python\n")
+    parts.append(f"\n}} // namespace\n\nvoid add_{name}([[maybe_unused]] PyObject* module) {{\n{body}\n}}\n\n}} // namespace fieldshaft_python\n")
     return "".join(parts)
 
 

@@ -1,7 +1,7 @@
 """The descriptions of kinds and formulas, read from their TOML files and checked.
 
 A type is written as in a signature: a kind of quantity ("torque"), "number", "count", "index" (a count of a struct
-that is never negative), "flag", "text", the name of a struct or enumeration, or one of these inside list[...],
+that is never negative), "flag", "text", "Case", the name of a struct or enumeration, or one of these inside list[...],
 sourced[...], datum[...], validated[...], optional[...], array[...] (of results alone); "A|B" is one of several, "none"
 among them for None. "time@hour" answers in another unit of the trade than the kind's usual one.
 """
@@ -15,7 +15,10 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
-SIMPLE = {"number": "double", "count": "int", "flag": "bool", "text": "std::string", "none": "std::monostate", "index": "std::size_t"}
+#: Names of Python that C++ keeps for itself, and what its headers say instead.
+CPP_NAMES = {"case": "value"}
+
+SIMPLE = {"number": "double", "count": "int", "flag": "bool", "text": "std::string", "none": "std::monostate", "index": "std::size_t", "Case": "fieldshaft::Case"}
 WRAPPERS = {
     "list": "std::vector",
     "sourced": "fieldshaft::Sourced",
@@ -77,7 +80,8 @@ class Parameter:
     @property
     def cpp_name(self) -> str:
         """The name in C++: a trailing underscore only avoids a Python keyword."""
-        return self.name.removesuffix("_") if keyword.iskeyword(self.name.removesuffix("_")) else self.name
+        plain = self.name.removesuffix("_")
+        return CPP_NAMES.get(plain, plain if keyword.iskeyword(plain) else self.name)
 
 
 @dataclass(frozen=True)

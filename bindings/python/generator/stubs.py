@@ -111,7 +111,7 @@ def si_stub(library: Library) -> str:
         "import numpy as np\nfrom numpy.typing import ArrayLike, NDArray\n\n",
         "from fieldshaft._cycles import (\n",
         *(f"    {name} as {name},\n" for name in layers.CYCLES),
-        ")\nfrom fieldshaft._constants import SiConstants\nfrom fieldshaft._errors import InputError as InputError\n",
+        ")\nfrom fieldshaft._cases import Case\nfrom fieldshaft._constants import SiConstants\nfrom fieldshaft._errors import InputError as InputError\n",
         "from fieldshaft._records import Name, Record\n",
         "from fieldshaft._records import Sourced as Sourced\nfrom fieldshaft._records import Validated as Validated\n\n",
         layers.exported(library, ["InputError", "Sourced", "Validated", "constants", *layers.CYCLES]),
@@ -128,12 +128,12 @@ def si_stub(library: Library) -> str:
 
 #: What is written by hand, by its module.
 BY_HAND = {
-    "_advice": ["Change", "Changeover", "Remedies", "Remedy", "changeover", "remedies"],
+    "_advice": ["Change", "Changeover", "Remedies", "Remedy", "changeover", "changeover_between", "remedies"],
     "_cases": ["Assessment", "Case", "Finding", "assess", "case_json_schema", "read_case", "read_case_file"],
     "_documents": ["CaseError", "CaseProblem"],
     "_farms": ["Farm", "FarmStudy", "farm_json_schema", "read_farm", "read_farm_file", "screened_checks", "study_farm", "study_pair", "with_options"],
     "_quantity_cycles": ["Cycles", *layers.CYCLES],
-    "_reports": ["ReportedValue", "Status", "to_html", "to_json", "to_markdown", "to_text"],
+    "_reports": ["ReportedValue", "to_html", "to_json", "to_markdown", "to_text"],
 }
 
 
@@ -175,7 +175,7 @@ def quantity_stub(library: Library) -> str:
 
 #: Functions of the module that are bound by hand.
 CORE_BY_HAND = [
-    "assess", "best_case", "case_json_schema", "changed_case", "changeover", "farm_json_schema", "read_case", "read_farm",
+    "assess", "best_case", "case_json_schema", "changed_case", "changeover", "changeover_between", "farm_json_schema", "read_case", "read_farm",
     "register_case_error", "remedies", "screened_checks", "study_farm", "to_html", "to_json", "to_markdown", "to_text",
     "with_options", "write_case", "write_farm",
 ]  # fmt: skip

@@ -332,7 +332,7 @@ void fill(PyObject* module) {
   add_single(module, "parse", 4, &parse);
   add_modules(module);
   add_cycles(module);
-  add_assess(module);
+  add_documents(module);
 }
 
 } // namespace

@@ -11,8 +11,8 @@
 namespace fieldshaft_python {
 
 void add_modules(PyObject* module);
-void add_cycles(PyObject* module); ///< functions of whole histories, cycles.cpp
-void add_assess(PyObject* module); ///< cases and reports, assess.cpp
+void add_cycles(PyObject* module);    ///< functions of whole histories, cycles.cpp
+void add_documents(PyObject* module); ///< cases, farms and reports, documents.cpp
 /// Every kind of quantity by its name.
 std::map<std::string, fieldshaft::Kind, std::less<>> kind_table();
 

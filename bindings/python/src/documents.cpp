@@ -1,6 +1,7 @@
 // Cases and farms, what the library finds about them, and its reports. The objects stay in C++; Python wraps them.
 
 #include "arrays.hpp"
+#include "forwards/advise.hpp"
 #include "modules.hpp"
 
 #include <fieldshaft/core/threads.hpp>
@@ -110,6 +111,12 @@ void add_remedies(py::module_& module) {
   add_reports<Remedies>(module);
 }
 
+/// The steps from one case to another, or None where there are none.
+py::object changeover_between(const fieldshaft::Case& before, const fieldshaft::Case& after) {
+  auto found = worked([&] { return fieldshaft::changeover_between(before, after); });
+  return found ? py::cast(std::move(*found)) : py::none();
+}
+
 void add_changeover(py::module_& module) {
   using fieldshaft::AngularSpeed;
   using fieldshaft::Changeover;
@@ -121,6 +128,7 @@ void add_changeover(py::module_& module) {
                                     {to, AngularSpeed::from_value(to_speed)});
     });
   });
+  module.def("changeover_between", &changeover_between);
   add_reports<Changeover>(module);
 }
 
@@ -163,7 +171,13 @@ void add_farm(py::module_& module) {
 
 } // namespace
 
-void add_assess(PyObject* object) {
+template <> fieldshaft::Case read<fieldshaft::Case>(PyObject* value, Place place) {
+  const auto handle = py::getattr(py::handle(value), "_handle", py::none());
+  if (!py::isinstance<fieldshaft::Case>(handle)) fail_type(place, value, "a Case, see read_case");
+  return handle.cast<fieldshaft::Case>();
+}
+
+void add_documents(PyObject* object) {
   auto module = py::reinterpret_borrow<py::module_>(object);
   using fieldshaft::Assessment;
   using fieldshaft::Case;
