@@ -47,11 +47,14 @@ std::optional<int> greatest(const Situation& now, const Finding& finding, Machin
   return good;
 }
 
+/// A turn that was measured as a radius is limited as an angle, which one can see from the seat.
 Case with_yaw(const Case& value, MachineState state, Angle most) {
   Case changed = value;
-  Interval<Angle>& yaw = *range_at(changed.range, state)->yaw;
-  yaw.low = std::max(yaw.low, -most);
-  yaw.high = std::min(yaw.high, most);
+  const AngleRange yaw = assessing::positions_in(value, state).yaw;
+  StateRange& range = *range_at(changed.range, state);
+  range.left_turn_radius.reset();
+  range.right_turn_radius.reset();
+  range.yaw = Interval<Angle>{std::max(yaw.low, -most), std::min(yaw.high, most)};
   return changed;
 }
 
@@ -60,9 +63,9 @@ constexpr int least_turn = 5;
 
 /// The widest turn, in whole degrees to either side.
 void propose_turn(const Situation& now, const Finding& finding, MachineState state, Proposals& proposals) {
-  const Stated<StateRange>& range = assessing::range_of(now.value, state);
-  if (!range || !range->yaw || !is_trailed(now.value)) return;
-  const double widest = std::max(-range->yaw->low.value(), range->yaw->high.value());
+  if (!is_trailed(now.value) || now.states.over_range(now.value).find(state) == nullptr) return;
+  const AngleRange yaw_now = assessing::positions_in(now.value, state).yaw;
+  const double widest = std::max(-yaw_now.low.value(), yaw_now.high.value());
   const int most = static_cast<int>(std::ceil(in(radians(widest), unit::degree) - 1e-9));
   const auto turn = greatest(now, finding, state, least_turn, most,
                              [&](int step) { return with_yaw(now.value, state, degrees(step)); });

@@ -32,17 +32,12 @@ template <class Range> AmountRange amounts_of(const Range& range) {
 }
 
 void set_positions(StateEnvelope& envelope, const Case& value) {
-  if (is_trailed(value)) {
-    const AttitudeRange attitudes = attitudes_of(value, envelope.state);
-    envelope.yaw = amounts_of(attitudes.yaw);
-    envelope.pitch = amounts_of(attitudes.pitch);
-    envelope.roll = amounts_of(attitudes.roll);
-    return;
-  }
-  const StateRange& range = *range_of(value, envelope.state);
-  envelope.yaw = amounts_of(*range.yaw);
-  envelope.roll = amounts_of(*range.roll);
-  envelope.lift = amounts_of(*range.lift);
+  const Positions positions = positions_in(value, envelope.state);
+  envelope.yaw = amounts_of(positions.yaw);
+  envelope.roll = amounts_of(positions.roll);
+  if (is_trailed(value)) envelope.pitch = amounts_of(positions.pitch);
+  if (!is_trailed(value)) envelope.lift = amounts_of(positions.lift);
+  envelope.origins = range_origins(value, envelope.state);
 }
 
 } // namespace

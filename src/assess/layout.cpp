@@ -5,8 +5,6 @@ inline namespace v0 {
 namespace assessing {
 namespace {
 
-AngleRange angle_range(const Interval<Angle>& interval) { return {interval.low, interval.high}; }
-
 void append(std::vector<std::string>& paths, std::vector<std::string> more) {
   for (std::string& path : more) paths.push_back(std::move(path));
 }
@@ -42,16 +40,6 @@ DrivelineTolerance own_tolerance(const Case& value) {
 
 } // namespace
 
-const Stated<StateRange>& range_of(const Case& value, MachineState state) {
-  if (state == MachineState::turning) return value.range.turning;
-  return state == MachineState::transport ? value.range.transport : value.range.working;
-}
-
-std::string range_path(MachineState state) {
-  if (state == MachineState::turning) return "range.turning";
-  return state == MachineState::transport ? "range.transport" : "range.working";
-}
-
 std::vector<std::string> layout_missing(const Case& value) {
   const Hitch& hitch = value.tractor.hitch;
   const InputConnection& input = value.implement.input;
@@ -66,20 +54,6 @@ std::vector<std::string> layout_missing(const Case& value) {
   if (hitch.kind == HitchKind::drawbar) append(missing, drawbar_missing(hitch));
   return missing;
 }
-
-std::vector<std::string> positions_missing(const Case& value, MachineState state) {
-  const StateRange range = range_of(value, state).value_or(StateRange{});
-  const std::string path = range_path(state);
-  std::vector<std::string> missing;
-  if (!range.yaw) missing.push_back(path + ".yaw");
-  if (!range.roll) missing.push_back(path + ".roll");
-  if (is_trailed(value) && !range.pitch) missing.push_back(path + ".pitch");
-  if (!is_trailed(value) && !range.lift) missing.push_back(path + ".lift");
-  if (!range.driven) missing.push_back(path + ".driven");
-  return missing;
-}
-
-bool is_trailed(const Case& value) { return value.tractor.hitch.kind == HitchKind::drawbar; }
 
 Driveline driveline_of(const Case& value) {
   Driveline driveline;
@@ -139,17 +113,17 @@ MountedEnvelope mounted_envelope(const Case& value, const MountedTolerance& tole
 }
 
 MountedRange positions_of(const Case& value, MachineState state) {
-  const StateRange& range = *range_of(value, state);
-  MountedRange positions;
-  positions.lift = {range.lift->low, range.lift->high};
-  positions.yaw = angle_range(*range.yaw);
-  positions.roll = angle_range(*range.roll);
-  return positions;
+  const Positions positions = positions_in(value, state);
+  MountedRange range;
+  range.lift = positions.lift;
+  range.yaw = positions.yaw;
+  range.roll = positions.roll;
+  return range;
 }
 
 AttitudeRange attitudes_of(const Case& value, MachineState state) {
-  const StateRange& range = *range_of(value, state);
-  return {angle_range(*range.yaw), angle_range(*range.pitch), angle_range(*range.roll), {}};
+  const Positions positions = positions_in(value, state);
+  return {positions.yaw, positions.pitch, positions.roll, {}};
 }
 
 } // namespace assessing

@@ -5,13 +5,12 @@
 // Everything here but the lists of missing entries wants the entries to be stated: ask `layout_missing` and
 // `positions_missing` first.
 
-#include "assess/context.hpp"
+#include "assess/positions.hpp"
 
 #include <fieldshaft/driveline.hpp>
 #include <fieldshaft/hitch.hpp>
 #include <fieldshaft/hitch/linkage.hpp>
 
-#include <array>
 #include <string>
 #include <vector>
 
@@ -19,23 +18,8 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 
-/// The states of a machine that have positions of their own, in the order of the report.
-constexpr std::array<MachineState, 3> states_with_positions{MachineState::working, MachineState::turning,
-                                                            MachineState::transport};
-
-/// The positions of a state as the case has them; empty where it says nothing.
-const Stated<StateRange>& range_of(const Case& value, MachineState state);
-
-/// The path of those positions in the case document: "range.working".
-std::string range_path(MachineState state);
-
 /// Entries without which no position of the driveline can be found.
 std::vector<std::string> layout_missing(const Case& value);
-
-/// Entries without which the positions of one state are not known.
-std::vector<std::string> positions_missing(const Case& value, MachineState state);
-
-bool is_trailed(const Case& value);
 
 Driveline driveline_of(const Case& value);
 

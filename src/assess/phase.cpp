@@ -37,18 +37,18 @@ void add_joints(const Driveline& driveline, const Pose& pose, const PoseIn& wher
 
 /// Five turns by three pitches (or five lifts) by three rolls of a state.
 void add_positions(const Case& value, MachineState state, std::vector<JointsAt>& all) {
-  const StateRange& range = *range_of(value, state);
+  const Positions range = positions_in(value, state);
   const Driveline driveline = driveline_of(value);
   const bool trailed = is_trailed(value);
-  for (const Angle& yaw : spread(range.yaw->low, range.yaw->high, 5)) {
-    for (const Angle& roll : spread(range.roll->low, range.roll->high, 3)) {
+  for (const Angle& yaw : spread(range.yaw.low, range.yaw.high, 5)) {
+    for (const Angle& roll : spread(range.roll.low, range.roll.high, 3)) {
       if (trailed) {
-        for (const Angle& pitch : spread(range.pitch->low, range.pitch->high, 3)) {
+        for (const Angle& pitch : spread(range.pitch.low, range.pitch.high, 3)) {
           add_joints(driveline, {pin_of(value), {yaw, pitch, roll}}, {state, {yaw, pitch, roll, {}}}, all);
         }
         continue;
       }
-      for (const Length& lift : spread(range.lift->low, range.lift->high, 5)) {
+      for (const Length& lift : spread(range.lift.low, range.lift.high, 5)) {
         Pose pose = mounted_pose(linkage_of(value), {lift, {}, {}});
         pose.attitude.yaw = yaw;
         pose.attitude.roll = roll;

@@ -265,6 +265,35 @@ void check_hitch(Problems& problems, const Hitch& hitch) {
   }
 }
 
+/// An angle has one origin: stated, or by what was measured.
+void check_origins(Problems& problems, const std::string& path, const StateRange& range) {
+  const auto both = [&](bool stated, bool measured, const char* angle, const char* from, const char* either) {
+    if (!stated || !measured) return;
+    problems.push_back({path + "." + angle, std::string("stands beside ") + from, either});
+  };
+  both(range.yaw.has_value(), range.left_turn_radius || range.right_turn_radius, "yaw", "a turning radius",
+       "either yaw, or left_turn_radius and right_turn_radius");
+  both(range.pitch.has_value(), range.hollow_radius || range.crest_radius, "pitch", "the radius of a hollow or crest",
+       "either pitch, or hollow_radius and crest_radius");
+  both(range.roll.has_value(), range.side_slope || range.wheel_drop, "roll", "a side slope or a wheel drop",
+       "one of roll, side_slope and wheel_drop");
+  both(range.side_slope.has_value(), range.wheel_drop.has_value(), "side_slope", "a wheel drop",
+       "one of roll, side_slope and wheel_drop");
+}
+
+/// What follows from the implement's own wheels says nothing of one that hangs on the links.
+void refuse_wheels(Problems& problems, const std::string& path, const StateRange& range) {
+  const std::pair<bool, const char*> entries[] = {{range.left_turn_radius.has_value(), ".left_turn_radius"},
+                                                  {range.right_turn_radius.has_value(), ".right_turn_radius"},
+                                                  {range.hollow_radius.has_value(), ".hollow_radius"},
+                                                  {range.crest_radius.has_value(), ".crest_radius"},
+                                                  {range.side_slope.has_value(), ".side_slope"},
+                                                  {range.wheel_drop.has_value(), ".wheel_drop"}};
+  for (const auto& [there, key] : entries) {
+    if (there) problems.push_back({path + key, "stated", "nothing: the implement hangs on the links"});
+  }
+}
+
 void check_ranges(Problems& problems, const Case& value) {
   if (value.range.working && value.range.working->driven == false) {
     problems.push_back({"range.working.driven", "\"no\"", "\"yes\": the PTO turns in work"});
@@ -283,6 +312,8 @@ void check_ranges(Problems& problems, const Case& value) {
   for (const auto& state : states) {
     if (!state.range) continue;
     const std::string path = std::string("range.") + state.name;
+    check_origins(problems, path, *state.range);
+    if (value.tractor.hitch.kind == HitchKind::three_point) refuse_wheels(problems, path, *state.range);
     if (value.tractor.hitch.kind == HitchKind::drawbar && state.range->lift) {
       problems.push_back({path + ".lift", "a lift", "no lift: the implement is trailed on a drawbar"});
     }

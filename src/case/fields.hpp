@@ -29,6 +29,7 @@ inline constexpr Bounds at_least_one{1.0, std::numeric_limits<double>::infinity(
 inline constexpr Bounds fraction{0.0, 1.0, false, true};
 inline constexpr Bounds full_turn{-pi, pi, false, false};
 inline constexpr Bounds quarter_turn{-pi / 2, pi / 2, true, true};
+inline constexpr Bounds lean{0.0, pi / 2, false, true};
 inline constexpr Bounds joint_limit{0.0, pi / 2, true, false};
 inline constexpr Bounds some_power{1.0, 1e8, false, false};
 inline constexpr Bounds some_torque{1.0, 1e7, false, false};
@@ -106,6 +107,10 @@ template <class V> void fields(V& v, Tractor& tractor) {
   v.text("name", tractor.name, Need::required, "what its owner calls it");
   v.field("power", tractor.power, some_power, "rated power");
   v.choice("power_basis", tractor.power_basis, "which power that is: at the PTO, or of the engine, net or gross");
+  v.field("wheelbase", tractor.wheelbase, above_zero, "front axle to rear axle");
+  v.field("rear_axle_ahead", tractor.rear_axle_ahead, not_negative, "rear axle ahead of the end of the stub");
+  v.field("shaft_height", tractor.shaft_height, above_zero, "axis of the stub above the ground");
+  v.field("track", tractor.track, above_zero, "between the middles of the tractor's rear wheels");
   v.object("engine", tractor.engine, "engine speeds and torque rise");
   v.object("pto", tractor.pto, "rear PTO");
   v.object("hitch", tractor.hitch, "hitch that carries this implement");
@@ -135,6 +140,8 @@ template <class V> void fields(V& v, Implement& implement) {
           "how far the torque swings about its mean in steady work, once a turn: \"30 %\"");
   v.field("permitted_power", implement.permitted_power, some_power, "highest input power by the operator's manual");
   v.field("mast_height", implement.mast_height, above_zero, "mounted: upper hitch point above the lower ones");
+  v.field("tongue_length", implement.tongue_length, above_zero, "trailed: hitch pin to the implement's axle");
+  v.field("track", implement.track, above_zero, "between the middles of the implement's wheels");
   v.object("input", implement.input, "power input connection");
   v.fitted("rotor", implement.rotor, "rotor with blades or hammers, or \"none\"");
 }
@@ -197,11 +204,30 @@ template <class V> void fields(V& v, OverloadDevice& device) {
   v.choice("place", device.place, "where it sits");
 }
 
+template <class V> void fields(V& v, WheelDrop& drop) {
+  v.field("tractor_left", drop.tractor_left, not_negative, "the tractor's left wheel below its right one, at most");
+  v.field("tractor_right", drop.tractor_right, not_negative, "the tractor's right wheel below its left one, at most");
+  v.field("implement_left", drop.implement_left, not_negative,
+          "the implement's left wheel below its right one, at most");
+  v.field("implement_right", drop.implement_right, not_negative,
+          "the implement's right wheel below its left one, at most");
+}
+
 template <class V> void fields(V& v, StateRange& state) {
   v.interval("yaw", state.yaw, full_turn, "turn of the implement; negative: the tractor turns left");
   v.interval("pitch", state.pitch, quarter_turn, "pitch of the implement; positive in a hollow, negative over a crest");
   v.interval("roll", state.roll, quarter_turn, "roll of the implement; positive: its left side up");
   v.interval("lift", state.lift, any_size, "mounted: lower hitch points above the front pivots of the lower links");
+  v.field(
+      "left_turn_radius", state.left_turn_radius, above_zero,
+      "instead of yaw: tightest steady turn to the left, centre of the turn to the middle of the tractor's rear axle");
+  v.field("right_turn_radius", state.right_turn_radius, above_zero, "instead of yaw: the same to the right");
+  v.field("hollow_radius", state.hollow_radius, above_zero,
+          "instead of pitch: smallest radius of a hollow along the driving direction");
+  v.field("crest_radius", state.crest_radius, above_zero, "instead of pitch: smallest radius of a crest");
+  v.field("side_slope", state.side_slope, lean,
+          "instead of roll: greatest angle between the side slopes under tractor and implement, to either side");
+  v.part("wheel_drop", state.wheel_drop, "instead of roll: how much lower single wheels stand, as in a furrow");
   v.choice("driven", state.driven, "whether the PTO turns in this state");
 }
 

@@ -62,6 +62,27 @@ std::string state_sentence(const StateEnvelope& envelope, UnitStyle style) {
                                    {"longest_at", at(envelope.longest)}});
 }
 
+std::string measured_text(const MeasuredEntry& entry, UnitStyle style) {
+  const std::string value = entry.entry + " " + to_string(entry.value, style);
+  return entry.tolerance.si > 0.0 ? value + " ± " + to_string(entry.tolerance, style) : value;
+}
+
+/// Which angles of a state follow from measurements, and from which.
+void add_origins(std::vector<std::string>& sentences, const StateEnvelope& envelope, UnitStyle style) {
+  for (const RangeOrigin& origin : envelope.origins) {
+    const AmountRange& range = origin.of == "yaw"    ? envelope.yaw
+                               : origin.of == "roll" ? envelope.roll
+                                                     : *envelope.pitch;
+    std::string entries;
+    for (const MeasuredEntry& entry : origin.from)
+      entries += (entries.empty() ? "" : ", ") + measured_text(entry, style);
+    sentences.push_back(
+        say("certificate.measured", {{"state", state_text(envelope.state)},
+                                     {"angle", say("certificate." + origin.of, {{"range", from_to(range, style)}})},
+                                     {"entries", entries}}));
+  }
+}
+
 /// The state whose extreme is the worst.
 template <class Of, class Worse>
 const StateEnvelope& worst_state(const std::vector<StateEnvelope>& all, const Of& of, const Worse& worse) {
@@ -126,7 +147,10 @@ std::vector<std::string> certificate(const Assessment& assessment, UnitStyle sty
   if (assessment.envelopes.empty()) return {};
   const Overall worst = overall(assessment.envelopes);
   std::vector<std::string> sentences{whole_sentence(worst, assessment.envelopes, style)};
-  for (const StateEnvelope& envelope : assessment.envelopes) sentences.push_back(state_sentence(envelope, style));
+  for (const StateEnvelope& envelope : assessment.envelopes) {
+    sentences.push_back(state_sentence(envelope, style));
+    add_origins(sentences, envelope, style);
+  }
   add_matters_most(sentences, worst, style);
   return sentences;
 }

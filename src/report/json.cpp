@@ -65,11 +65,23 @@ Json extreme_json(const StateExtreme& extreme, UnitStyle style) {
 
 Json range_json(const AmountRange& range) { return Json::array({range.low.si, range.high.si}); }
 
+Json origin_json(const RangeOrigin& origin, UnitStyle style) {
+  Json from = Json::array();
+  for (const MeasuredEntry& entry : origin.from) {
+    from.push_back({{"entry", entry.entry},
+                    {"value", amount_json(entry.value, style)},
+                    {"tolerance", amount_json(entry.tolerance, style)}});
+  }
+  return {{"of", origin.of}, {"from", std::move(from)}};
+}
+
 Json envelope_json(const StateEnvelope& envelope, UnitStyle style) {
   Json json = {{"state", state_name(envelope.state)}, {"driven", envelope.driven}, {"yaw", range_json(envelope.yaw)}};
   if (envelope.pitch) json["pitch"] = range_json(*envelope.pitch);
   json["roll"] = range_json(envelope.roll);
   if (envelope.lift) json["lift"] = range_json(*envelope.lift);
+  json["measured"] = Json::array();
+  for (const RangeOrigin& origin : envelope.origins) json["measured"].push_back(origin_json(origin, style));
   json["front_angle"] = extreme_json(envelope.front_angle, style);
   json["rear_angle"] = extreme_json(envelope.rear_angle, style);
   json["difference"] = extreme_json(envelope.difference, style);

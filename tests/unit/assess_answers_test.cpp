@@ -3,6 +3,7 @@
 
 #include <fieldshaft/driveline.hpp>
 #include <fieldshaft/fieldshaft.hpp>
+#include <fieldshaft/hitch.hpp>
 
 #include <doctest/doctest.h>
 #include <nlohmann/json.hpp>
@@ -10,6 +11,7 @@
 #include <algorithm>
 #include <cmath>
 #include <fstream>
+#include <random>
 
 using namespace fieldshaft;
 using Json = nlohmann::ordered_json;
@@ -345,6 +347,151 @@ TEST_CASE("the certificate: bounds of every state, none better than what attains
   without["implement"]["input"].erase("above");
   CHECK(assessed(without).envelopes.empty());
   CHECK(to_text(assessed(without)).find("Proved over the whole range") == std::string::npos);
+}
+
+namespace {
+
+/// The cutter with its turning range measured in the field instead of stated as angles.
+Json measured_in_the_field() {
+  Json document = that_fits();
+  document["tractor"]["wheelbase"] = "2.5 m ± 20 mm";
+  document["tractor"]["rear_axle_ahead"] = "500 mm ± 10 mm";
+  document["tractor"]["shaft_height"] = "700 mm ± 20 mm";
+  document["tractor"]["track"] = "1.6 m ± 20 mm";
+  document["implement"]["tongue_length"] = "3 m ± 50 mm";
+  document["implement"]["track"] = "1.8 m ± 20 mm";
+  document["tractor"]["hitch"]["lateral"] = "80 mm ± 5 mm";
+  Json& turning = document["range"]["turning"];
+  for (const char* angle : {"yaw", "pitch", "roll"}) turning.erase(angle);
+  turning["left_turn_radius"] = "8 m ± 300 mm";
+  turning["right_turn_radius"] = "7 m ± 300 mm";
+  turning["hollow_radius"] = "40 m ± 2 m";
+  turning["crest_radius"] = "30 m ± 2 m";
+  turning["wheel_drop"] = {{"tractor_left", "0 mm"},
+                           {"tractor_right", "200 mm ± 20 mm"},
+                           {"implement_left", "50 mm ± 10 mm"},
+                           {"implement_right", "100 mm ± 10 mm"}};
+  return document;
+}
+
+/// A report without its line breaks.
+std::string unwrapped(const std::string& report) {
+  std::string text;
+  for (const char c : report) {
+    const bool space = c == ' ' || c == '\n';
+    if (!space || (!text.empty() && text.back() != ' ')) text += space ? ' ' : c;
+  }
+  return text;
+}
+
+const StateEnvelope& turning_of(const Assessment& assessment) {
+  for (const StateEnvelope& envelope : assessment.envelopes) {
+    if (envelope.state == MachineState::turning) return envelope;
+  }
+  FAIL("the turning state was not examined");
+  return assessment.envelopes.front();
+}
+
+} // namespace
+
+TEST_CASE("ranges from what was measured hold every machine within the tolerances, and are reached by one") {
+  const StateEnvelope envelope = turning_of(assessed(measured_in_the_field()));
+  REQUIRE(envelope.pitch.has_value());
+  const unsigned seed = 41U;
+  CAPTURE(seed);
+  std::mt19937 random(seed);
+  // At the ends of the tolerances or anywhere within.
+  const auto within = [&](double value, double tolerance) {
+    const double side = std::uniform_real_distribution<double>(-1.5, 1.5)(random);
+    return metres(value + tolerance * std::clamp(side, -1.0, 1.0));
+  };
+  AngleRange yaw, pitch, roll;
+  for (int i = 0; i < 40000; ++i) {
+    const Length distance = within(0.4, 0.005), ahead = within(0.5, 0.01), tongue = within(3.0, 0.05);
+    const Length lateral = within(0.08, 0.005);
+    yaw.low = std::min(yaw.low, -steady_turn_angle(within(8.0, 0.3) - lateral, ahead + distance, tongue));
+    yaw.high = std::max(yaw.high, steady_turn_angle(within(7.0, 0.3) + lateral, ahead + distance, tongue));
+    const Length drop = within(0.25, 0.01);
+    const WheelPlaces wheels{within(2.5, 0.02), ahead + distance, tongue, within(0.7, 0.02) - drop};
+    pitch.low = std::min(pitch.low, crest_pitch(wheels, within(30.0, 2.0)));
+    pitch.high = std::max(pitch.high, hollow_pitch(wheels, within(40.0, 2.0)));
+    const Length track = within(1.6, 0.02), own_track = within(1.8, 0.02);
+    // Roll is that of the implement less that of the tractor; the left side goes up where the right wheel is low.
+    const Angle tractor_high = -wheel_drop_roll(metres(0.0), track);
+    const Angle tractor_low = wheel_drop_roll(within(0.2, 0.02), track);
+    roll.high = std::max(roll.high, wheel_drop_roll(within(0.1, 0.01), own_track) - tractor_high);
+    roll.low = std::min(roll.low, -wheel_drop_roll(within(0.05, 0.01), own_track) - tractor_low);
+  }
+  const auto encloses = [](const AmountRange& proved, const AngleRange& seen) {
+    constexpr double reached = 0.006; // of 3e4 samples, some lie so near to the corner
+    CHECK(proved.low.si <= seen.low.value());
+    CHECK(proved.high.si >= seen.high.value());
+    CHECK(proved.low.si > seen.low.value() - reached);
+    CHECK(proved.high.si < seen.high.value() + reached);
+  };
+  encloses(envelope.yaw, yaw);
+  encloses(*envelope.pitch, pitch);
+  encloses(envelope.roll, roll);
+}
+
+TEST_CASE("ranges from what was measured: sides and signs, closed forms, origins in every form of report") {
+  Json document = measured_in_the_field();
+  const Assessment assessment = assessed(document);
+  REQUIRE(turning_of(assessment).origins.size() == 3);
+  CHECK(turning_of(assessment).origins[0].of == "yaw");
+  CHECK(turning_of(assessment).origins[0].from.size() == 6);
+  const Json states = Json::parse(to_json(assessment))["geometry"]["states"];
+  CHECK(states[0]["measured"].empty());
+  CHECK(states[1]["measured"][1]["from"][0]["entry"] == "range.turning.hollow_radius");
+  CHECK(states[1]["measured"][1]["from"][0]["tolerance"]["si"] == doctest::Approx(2.0));
+  for (const std::string& report : {to_text(assessment), to_markdown(assessment), to_html(assessment)}) {
+    CHECK(unwrapped(report).find("follows from what was measured") != std::string::npos);
+    CHECK(unwrapped(report).find("7000 mm ± 300 mm") != std::string::npos);
+  }
+  // Without tolerances: 46.4° of the worked example to the left, and nothing of the pin's place beside the middle.
+  document["tractor"]["rear_axle_ahead"] = "500 mm";
+  document["tractor"]["hitch"]["distance"] = "400 mm";
+  document["tractor"]["hitch"]["lateral"] = "-100 mm";
+  document["implement"]["tongue_length"] = "3 m";
+  document["range"]["turning"]["left_turn_radius"] = "4.9 m";  // the pin stands 100 mm farther from this centre
+  document["range"]["turning"]["right_turn_radius"] = "5.1 m"; // and as much nearer to that one
+  const StateEnvelope five = turning_of(assessed(document));
+  const double turn = std::atan(0.9 / 5.0) + std::asin(3.0 / std::hypot(5.0, 0.9));
+  CHECK(five.yaw.low.si == doctest::Approx(-turn));
+  CHECK(five.yaw.high.si == doctest::Approx(turn));
+  CHECK(turn == doctest::Approx(46.4 * pi / 180.0).epsilon(1e-3));
+  // A side slope leans either way, its tolerance on top.
+  document["range"]["turning"].erase("wheel_drop");
+  document["range"]["turning"]["side_slope"] = "4 deg ± 1 deg";
+  const StateEnvelope slope = turning_of(assessed(document));
+  CHECK(slope.roll.low.si == doctest::Approx(-5.0 * pi / 180.0));
+  CHECK(slope.roll.high.si == doctest::Approx(5.0 * pi / 180.0));
+}
+
+TEST_CASE("a measured range that lacks something, or cannot be, is not known and names what") {
+  const auto missing = [](const Json& document) { return found(assessed(document), Check::turning_angle).missing; };
+  Json document = measured_in_the_field();
+  CHECK(status_of(assessed(document), Check::turning_angle) != Status::not_known);
+  document["range"]["turning"].erase("right_turn_radius"); // one side says nothing of the other
+  CHECK(missing(document) == std::vector<std::string>{"range.turning.right_turn_radius"});
+  for (const auto& [entry, path] :
+       {std::pair<const char*, const char*>{"/tractor/wheelbase", "tractor.wheelbase"},
+        {"/tractor/shaft_height", "tractor.shaft_height"},
+        {"/implement/tongue_length", "implement.tongue_length"},
+        {"/tractor/track", "tractor.track"},
+        {"/range/turning/wheel_drop/implement_left", "range.turning.wheel_drop.implement_left"}}) {
+    Json lacking = measured_in_the_field();
+    const Json::json_pointer at(entry);
+    lacking[at.parent_pointer()].erase(at.back());
+    CHECK(missing(lacking) == std::vector<std::string>{path});
+    CHECK(status_of(assessed(lacking), Check::overlap) == Status::not_known); // the telescope is judged over all states
+  }
+  document = measured_in_the_field();
+  document["range"]["turning"]["left_turn_radius"] = "2.5 m"; // the tongue would never settle
+  const Assessment tight = assessed(document);
+  CHECK(reason_of(tight, Check::turning_angle) == "angle.impossible");
+  CHECK(status_of(tight, Check::turn_limit) == Status::not_known);
+  CHECK(status_of(tight, Check::cut_list) == Status::not_known);
 }
 
 TEST_CASE("wrong entries for these answers name their path") {

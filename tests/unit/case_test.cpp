@@ -188,6 +188,30 @@ TEST_CASE("entries that contradict each other are problems") {
   SUBCASE("a trailed implement that is lifted") {
     CHECK(only_problem(changed("/range/working/lift", Json{"0 mm", "1 mm"})).path == "range.working.lift");
   }
+  SUBCASE("an angle and what it would be measured by") {
+    CHECK(only_problem(changed("/range/turning/left_turn_radius", "5 m")).path == "range.turning.yaw");
+    CHECK(only_problem(changed("/range/working/crest_radius", "20 m")).path == "range.working.pitch");
+    CHECK(only_problem(changed("/range/transport/side_slope", "4 deg")).path == "range.transport.roll");
+    CHECK(only_problem(changed("/range/transport/wheel_drop", {{"tractor_left", "0 mm"}})).path ==
+          "range.transport.roll");
+    Json document = changed("/range/working/side_slope", "4 deg ± 1 deg");
+    document["range"]["working"]["wheel_drop"] = Json::object();
+    document["range"]["working"].erase("roll");
+    CHECK(only_problem(document).path == "range.working.side_slope");
+  }
+  SUBCASE("a mounted implement that rolls on wheels") {
+    Json document =
+        Json::parse(file_text(FIELDSHAFT_SOURCE_DIR "/docs/examples/cases/mounted-mower-lifted-for-transport.json"));
+    document["range"]["turning"].erase("yaw");
+    document["range"]["turning"]["right_turn_radius"] = "5 m";
+    CHECK(only_problem(document).path == "range.turning.right_turn_radius");
+  }
+  SUBCASE("measurements in the field that cannot be") {
+    CHECK(only_problem(changed("/range/turning/hollow_radius", "0 m")).path == "range.turning.hollow_radius");
+    CHECK(only_problem(changed("/range/turning/side_slope", "90 deg")).path == "range.turning.side_slope");
+    CHECK(only_problem(changed("/tractor/wheelbase", "2.5")).path == "tractor.wheelbase");
+    CHECK(only_problem(changed("/implement/track", "100 mm ± 120 mm")).path == "implement.track");
+  }
   SUBCASE("more area than a circle of that perimeter") {
     Json document = good_document();
     document["driveline"]["tube"] = {{"enclosed_area", "1000 mm²"}, {"perimeter", "100 mm"}, {"wall", "3 mm"}};

@@ -32,6 +32,19 @@ struct AmountRange {
   Amount high;
 };
 
+/// A measurement of the case as it went into a range.
+struct MeasuredEntry {
+  std::string entry; ///< path of the case document
+  Amount value;
+  Amount tolerance;
+};
+
+/// Which of the things that a state moves was not stated but follows from what was measured.
+struct RangeOrigin {
+  std::string of; ///< "yaw", "pitch" or "roll"
+  std::vector<MeasuredEntry> from;
+};
+
 /// The driveline over one state. Front and rear angle, longest and shortest hold for every measurement within its
 /// tolerance at once; difference and speed variation as noted in the handbook.
 struct StateEnvelope {
@@ -40,7 +53,8 @@ struct StateEnvelope {
   AmountRange yaw;
   std::optional<AmountRange> pitch; ///< trailed
   AmountRange roll;
-  std::optional<AmountRange> lift; ///< mounted
+  std::optional<AmountRange> lift;  ///< mounted
+  std::vector<RangeOrigin> origins; ///< of the ranges above that were measured
   StateExtreme front_angle;
   StateExtreme rear_angle;
   StateExtreme difference;

@@ -108,6 +108,10 @@ struct Tractor {
   std::string name;
   Stated<Power> power;
   Stated<PowerBasis> power_basis;
+  Stated<MeasuredLength> wheelbase;       ///< front to rear axle
+  Stated<MeasuredLength> rear_axle_ahead; ///< rear axle ahead of the end of the stub
+  Stated<MeasuredLength> shaft_height;    ///< axis of the stub above the ground
+  Stated<MeasuredLength> track;           ///< between the middles of the rear wheels
   Engine engine;
   TractorPto pto;
   Hitch hitch;
@@ -136,7 +140,9 @@ struct Implement {
   Stated<double> peak_factor;  ///< peak torque over mean torque at the input
   Stated<double> torque_swing; ///< how far the torque swings about its mean in steady work, as a share of it
   Stated<Power> permitted_power;
-  Stated<Length> mast_height; ///< mounted: upper hitch point above the lower ones
+  Stated<Length> mast_height;           ///< mounted: upper hitch point above the lower ones
+  Stated<MeasuredLength> tongue_length; ///< trailed: pin to the implement's axle, rearwards
+  Stated<MeasuredLength> track;         ///< between the middles of its wheels
   InputConnection input;
   Stated<Fitted<RotorCase>> rotor;
 };
@@ -201,13 +207,27 @@ template <class Q> struct Interval {
   Q high{};
 };
 
-/// The positions of the implement in one state of the machine.
+/// How much lower one wheel stands than the other of its axle, as in a furrow. Unstated is not nothing: "0 mm" says so.
+struct WheelDrop {
+  Stated<MeasuredLength> tractor_left; ///< the tractor's left wheel below its right one
+  Stated<MeasuredLength> tractor_right;
+  Stated<MeasuredLength> implement_left;
+  Stated<MeasuredLength> implement_right;
+};
+
+/// The positions of the implement in one state of the machine: as angles, or by what can be measured in the field.
 struct StateRange {
-  Stated<Interval<Angle>> yaw;   ///< negative: the tractor turns left
-  Stated<Interval<Angle>> pitch; ///< positive: hollow
-  Stated<Interval<Angle>> roll;  ///< positive: the implement's left side up
-  Stated<Interval<Length>> lift; ///< mounted: lower hitch points above the height of their front pivots
-  Stated<bool> driven;           ///< the PTO turns in this state
+  Stated<Interval<Angle>> yaw;              ///< negative: the tractor turns left
+  Stated<Interval<Angle>> pitch;            ///< positive: hollow
+  Stated<Interval<Angle>> roll;             ///< positive: the implement's left side up
+  Stated<Interval<Length>> lift;            ///< mounted: lower hitch points above the height of their front pivots
+  Stated<MeasuredLength> left_turn_radius;  ///< instead of yaw: steady, of the middle of the tractor's rear axle
+  Stated<MeasuredLength> right_turn_radius; ///< and to the right
+  Stated<MeasuredLength> hollow_radius;     ///< instead of pitch: of the ground along the driving direction
+  Stated<MeasuredLength> crest_radius;      ///< and of a crest
+  Stated<Measured<Angle>> side_slope;       ///< instead of roll: between the side slopes of tractor and implement
+  Stated<WheelDrop> wheel_drop;             ///< instead of roll
+  Stated<bool> driven;                      ///< the PTO turns in this state
 };
 
 struct WorkingRange {

@@ -27,6 +27,8 @@ constexpr Phrase phrases[] = {
     Phrase{"certificate.state",
            "{state} ({positions}): at the tractor at most {front} ({front_at}), at the implement at most {rear} "
            "({rear_at}); from {shortest} ({shortest_at}) to {longest} ({longest_at})."},
+    Phrase{"certificate.measured",
+           "{state}: {angle}, all tolerances included, follows from what was measured: {entries}."},
     Phrase{"certificate.from_to", "{low} to {high}"},
     Phrase{"certificate.yaw", "yaw {range}"},
     Phrase{"certificate.pitch", "pitch {range}"},

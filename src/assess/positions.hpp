@@ -1,0 +1,48 @@
+#pragma once
+// The positions of each state: as the case states them, or from what was measured in the field.
+
+#include "assess/context.hpp"
+
+#include <fieldshaft/driveline.hpp>
+
+#include <array>
+#include <string>
+#include <vector>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+
+/// The states of a machine that have positions of their own, in the order of the report.
+constexpr std::array<MachineState, 3> states_with_positions{MachineState::working, MachineState::turning,
+                                                            MachineState::transport};
+
+/// The positions of a state as the case has them; empty where it says nothing.
+const Stated<StateRange>& range_of(const Case& value, MachineState state);
+
+/// The path of those positions in the case document: "range.working".
+std::string range_path(MachineState state);
+
+bool is_trailed(const Case& value);
+
+/// Entries without which the positions of one state are not known.
+std::vector<std::string> positions_missing(const Case& value, MachineState state);
+
+/// What the implement does in a state. Ranges that were measured hold every measurement within its tolerance.
+struct Positions {
+  AngleRange yaw{};
+  AngleRange pitch{}; ///< trailed
+  AngleRange roll{};
+  LengthRange lift{}; ///< mounted
+};
+
+/// Wants `positions_missing` to be empty. An InputError where measurements cannot be together, such as a turn tighter
+/// than the tongue allows.
+Positions positions_in(const Case& value, MachineState state);
+
+/// The ranges of a state that follow from measurements, and from which.
+std::vector<RangeOrigin> range_origins(const Case& value, MachineState state);
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft
