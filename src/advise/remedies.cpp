@@ -85,10 +85,23 @@ bool stands_in_the_way(const Finding& finding, Status accept) {
   return finding.status > accept;
 }
 
+bool among(const std::vector<Check>& checks, Check check) {
+  return std::find(checks.begin(), checks.end(), check) != checks.end();
+}
+
 std::vector<Check> in_the_way(const Assessment& assessment, Status accept) {
   std::vector<Check> checks;
   for (const Finding& finding : assessment.findings) {
     if (stands_in_the_way(finding, accept)) checks.push_back(finding.check);
+  }
+  return checks;
+}
+
+/// What stands in the way after a change: also what did before and is now not known, for nothing shows it healed.
+std::vector<Check> still_in_the_way(const Assessment& after, const std::vector<Check>& before, Status accept) {
+  std::vector<Check> checks = in_the_way(after, accept);
+  for (const Check check : before) {
+    if (status_of(after, check) == Status::not_known && !among(checks, check)) checks.push_back(check);
   }
   return checks;
 }
@@ -101,10 +114,6 @@ bool is_better(const Finding& before, const Assessment& after) {
   const Finding* same = after.find(before.check);
   constexpr double rounding = 1e-9;
   return same != nullptr && same->margin && before.margin && *same->margin > *before.margin + rounding;
-}
-
-bool among(const std::vector<Check>& checks, Check check) {
-  return std::find(checks.begin(), checks.end(), check) != checks.end();
 }
 
 class Search {
@@ -191,7 +200,7 @@ private:
   /// What still stands in the way of the goal; nothing worse may come in its place.
   std::vector<Check> left_of(const Assessment& assessment) const {
     std::vector<Check> left;
-    for (const Check check : in_the_way(assessment, options_.accept)) {
+    for (const Check check : still_in_the_way(assessment, goal_, options_.accept)) {
       if (!among(found_.without_remedy, check)) left.push_back(check);
     }
     return left;
@@ -264,7 +273,7 @@ private:
       SingleRemedies single{before.check, before.status, {}};
       for (const Node& node : level) {
         const auto after = status_of(node.assessment, before.check);
-        const bool healed = !after || *after < before.status;
+        const bool healed = !after || (*after < before.status && *after != Status::not_known);
         if (healed && nothing_worse(node.assessment, base_))
           single.changes.push_back(described(root.value, node).front());
       }
@@ -354,9 +363,10 @@ private:
       const auto was = status_of(found_.before, finding.check);
       const bool newly = !was || *was == Status::not_known;
       if (finding.status == Status::caution && newly) remedy.new_cautions.push_back(finding.check);
-      if (stands_in_the_way(finding, options_.accept)) remedy.left.push_back(finding.check);
     }
-    for (const Check check : in_the_way(found_.before, options_.accept)) {
+    const std::vector<Check> before = in_the_way(found_.before, options_.accept);
+    remedy.left = still_in_the_way(remedy.after, before, options_.accept);
+    for (const Check check : before) {
       if (!among(remedy.left, check)) remedy.healed.push_back(check);
     }
     return !remedy.healed.empty();
