@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import math
 import pickle
 import subprocess
 import sys
@@ -15,6 +16,7 @@ import pytest
 import fieldshaft
 from fieldshaft import Status
 from fieldshaft.__main__ import main
+from fieldshaft._envelopes import EXTREMES
 
 ROOT = Path(__file__).resolve().parents[2]
 EXAMPLES = sorted((ROOT / "docs" / "examples" / "cases").glob("*.json"))
@@ -62,7 +64,7 @@ def test_case(path: Path, tmp_path: Path) -> None:
 @pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
 def test_assessment(path: Path, assessments: dict[str, fieldshaft.Assessment]) -> None:
     assessment = assessments[path.stem]
-    assert assessment.verdict is max((f.status for f in assessment.findings), key=list(Status).index)
+    assert assessment.verdict is max(f.status for f in assessment.findings)
     assert sum(assessment.count(status) for status in Status) == len(assessment.findings) > 5
     report = assessment.to_dict()
     assert report["verdict"] == assessment.verdict
@@ -87,6 +89,36 @@ def test_assessment(path: Path, assessments: dict[str, fieldshaft.Assessment]) -
     frame = assessment.to_frame()
     assert list(frame["id"]) == [f.id for f in assessment.findings]
     assert {"margin [-]", "value [SI]"} <= set(frame.columns)
+
+
+def test_proved_geometry(assessments: dict[str, fieldshaft.Assessment]) -> None:
+    for assessment in assessments.values():
+        geometry, states = assessment.to_dict()["geometry"], assessment.envelopes
+        assert [state.state for state in states] == [entry["state"] for entry in geometry["states"]]
+        assert list(assessment.certificate) == geometry["certificate"]
+        frame = assessment.envelope_frame()
+        assert len(frame) == sum(len([name for name in EXTREMES if name in entry]) for entry in geometry["states"])
+        for state, entry in zip(states, geometry["states"], strict=True):
+            assert pickle.loads(pickle.dumps(state)) == state and hash(state) == hash(state.replace())
+            assert state.front_angle.bound.si == entry["front_angle"]["bound"]["si"] >= state.front_angle.attained.si
+            assert state.shortest.bound.si <= state.shortest.attained.si
+            rows = frame[frame["state"] == str(state.state)].set_index("extreme")
+            assert rows.loc["front_angle", "bound"] == pytest.approx(math.degrees(state.front_angle.bound.si))
+            assert rows.loc["longest", "attained"] == pytest.approx(1e3 * state.longest.attained.si)
+            assert rows.loc["longest", "unit"] == "mm" and rows.loc["front_angle", "yaw [deg]"] == pytest.approx(math.degrees(state.front_angle.yaw))
+            assert len(state.to_frame()) == len(rows)
+        turns = assessment.turn_frame()
+        assert list(turns.columns) == ["pitch [deg]", "left [deg]", "right [deg]"] and len(turns) == len(assessment.turn_curve)
+        assert [math.degrees(point.left) for point in assessment.turn_curve] == pytest.approx(list(turns["left [deg]"]))
+    assert any(a.turn_curve for a in assessments.values()) and any(a.envelopes for a in assessments.values())
+
+
+def test_cases_as_rows(assessments: dict[str, fieldshaft.Assessment]) -> None:
+    cases = [assessment.case for assessment in assessments.values()]
+    frame = fieldshaft.to_frame(cases)
+    assert len(frame) == len(cases) and list(frame["title"]) == [case.to_dict()["title"] for case in cases]
+    assert {"tractor.power [W]", "tractor.hitch.distance [m]", "tractor.hitch.distance ± [m]", "driveline.joint_rating [N·m]"} <= set(frame.columns)
+    assert len(fieldshaft.to_frame(list(assessments.values()))) == sum(len(a.findings) for a in assessments.values())
 
 
 def test_units_of_a_report(assessments: dict[str, fieldshaft.Assessment]) -> None:

@@ -35,6 +35,9 @@ def test_trace_is_arrays() -> None:
     assert trace.torques[slipping][1:, 0] == pytest.approx(600.0)
     assert trace.speeds[~slipping][1:, 1] == pytest.approx(trace.speeds[0, 0])
     assert si.simulate(_line(si, False)).trace.time.shape == (0,)
+    frame = trace.to_frame()
+    assert list(frame.columns) == ["time [s]", "speeds[0] [rad/s]", "speeds[1] [rad/s]", "torques[0] [N·m]"]
+    assert np.array_equal(frame["speeds[1] [rad/s]"], trace.speeds[:, 1])
 
 
 def test_quantities_of_a_simulation() -> None:

@@ -37,6 +37,10 @@ def test_farm(farm: fieldshaft.Farm) -> None:
     jsonschema.Draft202012Validator(schema).validate(document)
     jsonschema.Draft202012Validator(schema).validate(farm.to_dict())
     assert farm != document
+    machines = farm.to_frame("implements")
+    assert list(machines["name"]) == list(farm.names("implements")) and "power_need [W]" in machines.columns
+    with pytest.raises(fieldshaft.InputError, match="to_frame: part = 'cows'; allowed: tractors, implements"):
+        farm.to_frame("cows")
 
 
 def test_bad_farms(farm: fieldshaft.Farm) -> None:

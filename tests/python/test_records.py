@@ -4,16 +4,18 @@ from __future__ import annotations
 
 import copy
 import inspect
+import json
 import pickle
 from typing import Any
 
 import numpy as np
+import pandas
 import pint
 import pytest
 
 import fieldshaft
 from fieldshaft import si
-from fieldshaft._records import Record
+from fieldshaft._records import Record, Sourced
 
 
 def _samples(layer: Any) -> list[Any]:
@@ -89,6 +91,47 @@ def test_words(item: Any) -> None:
         assert html.startswith("<table>") and html.endswith("</table>")
         document = item.to_dict()
         assert list(document) == list(item._names())
+
+
+@pytest.mark.parametrize("item", SAMPLES)
+def test_json_and_frames(item: Any) -> None:
+    if isinstance(item, Record):
+        document = json.loads(item.to_json())
+        assert list(document) == list(item._names())
+        frame = item.to_frame()
+        assert len(frame) == 1 and all(any(name.startswith(field) for field in item._names()) for name in frame.columns)
+        pandas.testing.assert_frame_equal(fieldshaft.to_frame([item, item]).iloc[[1]].reset_index(drop=True), frame)
+
+
+def test_units_of_columns() -> None:
+    tube = fieldshaft.TubeSection("2 in", "44 mm")
+    assert tube.to_frame().iloc[0].to_dict() == pytest.approx({"outer_diameter [mm]": 50.8, "inner_diameter [mm]": 44.0})
+    assert tube.si.to_frame().iloc[0].to_dict() == pytest.approx({"outer_diameter [m]": 0.0508, "inner_diameter [m]": 0.044})
+    assert json.loads(tube.to_json())["outer_diameter"] == {"value": pytest.approx(50.8), "unit": "mm"}
+    assert json.loads(tube.si.to_json()) == pytest.approx({"outer_diameter": 0.0508, "inner_diameter": 0.044})
+    season = fieldshaft.SeasonUse("300 h").to_frame()
+    assert season["hours [hour]"][0] == 300.0 and season["fuel_price"][0] is None
+
+
+def test_frames_of_arrays() -> None:
+    torque = np.array([[100.0, 200.0], [300.0, 400.0]])
+    frame = si.joint_couples(torque, 0.3, 0.1).to_frame()
+    assert len(frame) == 4 and frame["output [N·m]"][3] == si.joint_couples(400.0, 0.3, 0.1).output
+    life = si.joint_bearing_life_checked(2e4, 0.04, 400.0, 56.5, np.array([0.0174, 0.3])).to_frame()
+    assert len(life) == 2 and any(name.endswith("outside") for name in life.columns)
+
+
+def test_json_of_what_is_not_finite() -> None:
+    assert json.loads(si.Money(5.0, "EUR").replace(amount=7.0).to_json())["amount"] == 7.0
+    assert json.loads(Sourced(float("inf"), None).to_json()) == {"value": "inf", "source": None}
+
+
+def test_what_is_no_row() -> None:
+    for wrong in (5, "5 mm", None):
+        with pytest.raises(TypeError, match="to_frame: items"):
+            fieldshaft.to_frame(wrong)
+    with pytest.raises(TypeError, match=r"to_frame: items\[1\] = 5"):
+        fieldshaft.to_frame([si.SolidSection(0.04), 5])
 
 
 def test_reprs() -> None:
@@ -192,5 +235,5 @@ def test_every_class_has_a_docstring() -> None:
             item = getattr(layer, name)
             if inspect.isclass(item):
                 assert inspect.getdoc(item), name
-                if issubclass(item, Record) and name not in ("Sourced", "Validated", "Cycles", "Finding", "CaseProblem", "ReportedValue"):
+                if issubclass(item, Record) and name not in ("Sourced", "Validated", "Cycles", "Finding", "CaseProblem", "ReportedValue", "StateEnvelope", "TurnAtPitch"):
                     assert all(f"{field} : " in item.__doc__ for field in item._names()), name

@@ -16,8 +16,10 @@ _HOMES = {
     "fieldshaft._advice": ("Change", "Changeover", "Remedies", "Remedy", "changeover", "changeover_between", "remedies"),
     "fieldshaft._cases": ("Assessment", "Case", "Finding", "assess", "case_json_schema", "read_case", "read_case_file"),
     "fieldshaft._documents": ("CaseError", "CaseProblem"),
+    "fieldshaft._envelopes": ("StateEnvelope", "StateExtreme", "TurnAtPitch"),
     "fieldshaft._farms": ("Farm", "FarmStudy", "farm_json_schema", "read_farm", "read_farm_file", "screened_checks", "study_farm", "study_pair", "with_options"),
     "fieldshaft._reports": ("ReportedValue", "to_html", "to_json", "to_markdown", "to_text"),
+    "fieldshaft._frames": ("to_frame",),
     "fieldshaft._formulas": _FORMULAS,
     "fieldshaft._quantity_cycles": (
         "Cycles",

@@ -30,6 +30,11 @@ from fieldshaft._documents import (
     CaseError as CaseError,
     CaseProblem as CaseProblem,
 )
+from fieldshaft._envelopes import (
+    StateEnvelope as StateEnvelope,
+    StateExtreme as StateExtreme,
+    TurnAtPitch as TurnAtPitch,
+)
 from fieldshaft._farms import (
     Farm as Farm,
     FarmStudy as FarmStudy,
@@ -40,6 +45,9 @@ from fieldshaft._farms import (
     study_farm as study_farm,
     study_pair as study_pair,
     with_options as with_options,
+)
+from fieldshaft._frames import (
+    to_frame as to_frame,
 )
 from fieldshaft._quantity_cycles import (
     Cycles as Cycles,
@@ -348,6 +356,8 @@ __all__ = [
     "SplineSteel",
     "SplineStress",
     "Standing",
+    "StateEnvelope",
+    "StateExtreme",
     "Status",
     "StepLength",
     "SteppedShaft",
@@ -395,6 +405,7 @@ __all__ = [
     "TubeLengths",
     "TubeRules",
     "TubeSection",
+    "TurnAtPitch",
     "TurnLimit",
     "TurnLimitAtPitch",
     "TurnLimits",
@@ -736,6 +747,7 @@ __all__ = [
     "throw_flight",
     "tip_speed",
     "tip_speed_over_ground",
+    "to_frame",
     "to_html",
     "to_json",
     "to_markdown",

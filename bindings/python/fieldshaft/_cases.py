@@ -9,7 +9,8 @@ from typing import Any
 from fieldshaft import _core
 from fieldshaft._documents import Document, document_text, read_document_file
 from fieldshaft._records import Record, fill, given
-from fieldshaft._reports import Report, ReportedValue, Status
+from fieldshaft._envelopes import StateEnvelope, TurnAtPitch, envelope_frame, envelopes_of, turn_curve_of, turn_frame
+from fieldshaft._reports import Report, ReportedValue, Status, reported
 
 
 class Case(Document):
@@ -25,12 +26,6 @@ class Case(Document):
         document = self.to_dict()
         tractor, implement = (document.get(part, {}).get("name", "unnamed") for part in ("tractor", "implement"))
         return f"<Case {document.get('title', '')!r}: {tractor} with {implement}>"
-
-
-def _reported(entry: Any) -> ReportedValue | None:
-    if not isinstance(entry, Mapping) or "si" not in entry:
-        return None
-    return ReportedValue(entry["si"], entry.get("unit", ""), entry.get("text", ""))
 
 
 class Finding(Record):
@@ -78,8 +73,8 @@ class Finding(Record):
                 document["title"],
                 Status(document["status"]),
                 document["text"],
-                _reported(document.get("value")),
-                _reported(document.get("limit")),
+                reported(document.get("value")),
+                reported(document.get("limit")),
                 document.get("margin"),
                 tuple(document.get("advice", ())),
                 tuple(document.get("missing", ())),
@@ -118,6 +113,12 @@ class Assessment(Report):
         Checks that do not apply to this case.
     rests_on_memory : bool
         Whether a check that passes rests on a limit that is remembered and not yet verified.
+    envelopes : tuple of StateEnvelope
+        What is proved of the driveline over each state.
+    turn_curve : tuple of TurnAtPitch
+        How far one may turn at each pitch.
+    certificate : tuple of str
+        What is proved, in words.
     """
 
     __slots__ = ("case", "findings")
@@ -153,6 +154,32 @@ class Assessment(Report):
     def rests_on_memory(self) -> bool:
         """Whether a check that passes rests on a limit that is remembered and not yet verified."""
         return bool(self._document["rests_on_memory"])
+
+    @property
+    def envelopes(self) -> tuple[StateEnvelope, ...]:
+        """What is proved of the driveline over each state that is fully stated."""
+        return envelopes_of(self._document["geometry"])
+
+    @property
+    def turn_curve(self) -> tuple[TurnAtPitch, ...]:
+        """How far one may turn at each pitch before the first rule objects; trailed machines only."""
+        return turn_curve_of(self._document["geometry"])
+
+    @property
+    def certificate(self) -> tuple[str, ...]:
+        """What is proved of the driveline, in words."""
+        return tuple(self._document["geometry"]["certificate"])
+
+    def envelope_frame(self) -> Any:
+        """The envelopes as a pandas data frame: a row for each extreme of each state, in degrees and millimetres.
+
+        The column "unit" is that of bound, attained, gap and moves.
+        """
+        return envelope_frame(self.envelopes)
+
+    def turn_frame(self) -> Any:
+        """The turn curve as a pandas data frame, in degrees."""
+        return turn_frame(self.turn_curve)
 
     def find(self, check: str) -> Finding | None:
         """The finding of a check by its id; None if that check does not apply."""

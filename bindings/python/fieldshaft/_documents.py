@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import Any, Self
 
 from fieldshaft import _core
+from fieldshaft._frames import document_columns, frame
 from fieldshaft._records import Record, fill, given
 
 
@@ -85,6 +86,10 @@ class Document:
         """The document as a dictionary."""
         document: dict[str, Any] = json.loads(self.to_json())
         return document
+
+    def to_frame(self) -> Any:
+        """The document as a pandas data frame of one row: a column for each entry, with its SI unit in the name."""
+        return frame([dict(document_columns(self.to_dict()))])
 
     def __eq__(self, other: object) -> bool:
         return self.to_json() == other.to_json() if isinstance(other, Document) and type(other) is type(self) else NotImplemented

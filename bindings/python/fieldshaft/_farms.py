@@ -11,8 +11,12 @@ from fieldshaft._cases import Assessment, Case, assess
 from fieldshaft._documents import Document, document_text, read_document_file
 from fieldshaft._errors import InputError
 from fieldshaft._extras import need
+from fieldshaft._frames import document_columns, frame
 from fieldshaft._records import given
 from fieldshaft._reports import Report, Status
+
+#: The lists of a farm document.
+PARTS = ("tractors", "implements", "drivelines", "options")
 
 
 class Farm(Document):
@@ -28,9 +32,18 @@ class Farm(Document):
         """The names of its "tractors", "implements", "drivelines" or "options", in their order."""
         return tuple(entry["name"] for entry in self.to_dict().get(part, ()))
 
+    def to_frame(self, part: str = "tractors") -> Any:
+        """Its "tractors", "implements", "drivelines" or "options" as a pandas data frame, one row each.
+
+        A column for each entry of the document, with its SI unit in the name.
+        """
+        if part not in PARTS:
+            raise InputError("to_frame", "part", repr(part), ", ".join(PARTS))
+        return frame(dict(document_columns(entry)) for entry in self.to_dict().get(part, ()))
+
     def __repr__(self) -> str:
         document = self.to_dict()
-        counts = ", ".join(f"{len(document.get(part, ()))} {part}" for part in ("tractors", "implements", "drivelines", "options"))
+        counts = ", ".join(f"{len(document.get(part, ()))} {part}" for part in PARTS)
         return f"<Farm {document.get('title', '')!r}: {counts}>"
 
 

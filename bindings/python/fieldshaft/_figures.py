@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from fieldshaft import _core
+from fieldshaft._frames import kinds_of, si_unit
 from fieldshaft._records import Record, Sourced, fill, show
 
 
@@ -76,7 +77,7 @@ class Figures:
                 yield from self._rows(name, entry, kind.partition("[")[2].removesuffix("]"), source, f"{path}[{i}]")
         elif isinstance(value, Record) and type(value).__name__ != "Source":
             own = getattr(value, "source", source)
-            for field, field_kind in zip(value._names(), _kinds_of(value), strict=True):
+            for field, field_kind in zip(value._names(), kinds_of(value), strict=True):
                 entry = getattr(value, field)
                 if field != "source" and entry is not None:
                     yield from self._rows(name, entry, field_kind, own, f"{path}.{field}")
@@ -86,7 +87,7 @@ class Figures:
     def _figure(self, name: str, value: Any, kind: str, source: Any, path: str) -> Figure:
         if hasattr(value, "text") and hasattr(value, "standing"):  # a constant that is a source
             value, source = value.text, value
-        unit = show(value).partition(" ")[2] if hasattr(value, "_REGISTRY") else _si_unit(kind)
+        unit = show(value).partition(" ")[2] if hasattr(value, "_REGISTRY") else si_unit(kind)
         text, standing = (source.text, source.standing) if source is not None else (None, None)
         return Figure(path, value, unit, self.summary(name), text, standing)
 
@@ -139,18 +140,3 @@ def _cells(figure: Figure) -> tuple[str, ...]:
     value = show(figure.value) if hasattr(figure.value, "_REGISTRY") else f"{show(figure.value)} {figure.unit}".strip()
     return figure.name, value, figure.source or "", str(figure.standing or "")
 
-
-def _kinds_of(record: Any) -> tuple[str, ...]:
-    """The described types of a record's fields. Those of a plain record stand in the class of the other layer."""
-    if hasattr(record, "_types"):
-        return tuple(record._types)
-    from fieldshaft import _formulas
-
-    twin = getattr(_formulas, type(record).__name__)
-    return tuple(getattr(twin, "_types", [""] * len(record._names())))
-
-
-def _si_unit(kind: str) -> str:
-    from fieldshaft._kinds import KINDS
-
-    return str(KINDS.get(kind.partition("@")[0], {"si": ""})["si"])

@@ -72,6 +72,20 @@ class Record:
         """The values by their names; records inside become dictionaries, tuples become lists."""
         return {name: _plain(value) for name, value in zip(self._names(), self._values(), strict=True)}
 
+    def to_json(self) -> str:
+        """The values by their names as JSON: a quantity as value and unit, what is not finite as text."""
+        import json
+
+        from fieldshaft._frames import json_ready
+
+        return json.dumps(json_ready(self), ensure_ascii=False)
+
+    def to_frame(self) -> Any:
+        """The values as a pandas data frame of one row, or one for each element of arrays; units are in the names."""
+        from fieldshaft._frames import columns, frame
+
+        return frame([dict(columns(self))])
+
     def _repr_html_(self) -> str:
         from html import escape
 

@@ -40,6 +40,13 @@ class ReportedValue(Record):
         return self.text
 
 
+def reported(entry: Any) -> ReportedValue | None:
+    """A number of a JSON report; None where there is none."""
+    if not isinstance(entry, dict) or "si" not in entry:
+        return None
+    return ReportedValue(entry["si"], entry.get("unit", ""), entry.get("text", ""))
+
+
 class Report:
     """What the library found. It stays as it was made: it compares by its content, and pickles."""
 

@@ -131,7 +131,9 @@ BY_HAND = {
     "_advice": ["Change", "Changeover", "Remedies", "Remedy", "changeover", "changeover_between", "remedies"],
     "_cases": ["Assessment", "Case", "Finding", "assess", "case_json_schema", "read_case", "read_case_file"],
     "_documents": ["CaseError", "CaseProblem"],
+    "_envelopes": ["StateEnvelope", "StateExtreme", "TurnAtPitch"],
     "_farms": ["Farm", "FarmStudy", "farm_json_schema", "read_farm", "read_farm_file", "screened_checks", "study_farm", "study_pair", "with_options"],
+    "_frames": ["to_frame"],
     "_quantity_cycles": ["Cycles", *layers.CYCLES],
     "_reports": ["ReportedValue", "to_html", "to_json", "to_markdown", "to_text"],
 }

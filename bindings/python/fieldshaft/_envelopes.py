@@ -1,0 +1,191 @@
+"""What an assessment proves of the driveline, as numbers ready for a table or a picture. Read from its JSON report."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from fieldshaft._frames import frame
+from fieldshaft._records import Record, fill
+from fieldshaft._reports import ReportedValue, reported
+from fieldshaft.si import MachineState
+
+#: What a state moves, in the order of the report, with the words of a table.
+EXTREMES = {
+    "front_angle": "greatest angle of the front joint",
+    "rear_angle": "greatest angle of the rear joint",
+    "difference": "greatest difference of the angles",
+    "longest": "longest between the joint centres",
+    "shortest": "shortest between the joint centres",
+    "speed_variation": "greatest speed variation",
+}
+
+#: Units in which tables and pictures speak, for the SI units of a report.
+TRADE = {"rad": ("deg", 180.0 / math.pi), "m": ("mm", 1e3), "": ("-", 1.0)}
+
+
+class StateExtreme(Record):
+    """An extreme of the driveline over the positions of a state.
+
+    Attributes
+    ----------
+    bound : ReportedValue
+        Proved for the rigid model: no position of the state is worse.
+    attained : ReportedValue
+        By a driveline within the tolerances, at that position.
+    gap : ReportedValue
+        Between the two.
+    yaw, pitch, roll : float
+        Position at which it is attained, in radians.
+    lift : float or None
+        The same in metres, of a mounted implement.
+    within_gap : bool
+        Whether the search ended because the wanted gap was reached.
+    matters_most : str or None
+        Entry of the case whose tolerance moves the extreme most.
+    moves : ReportedValue or None
+        By how much that tolerance alone moves it.
+    """
+
+    __slots__ = ("bound", "attained", "gap", "yaw", "pitch", "roll", "lift", "within_gap", "matters_most", "moves")
+    bound: ReportedValue
+    attained: ReportedValue
+    gap: ReportedValue
+    yaw: float
+    pitch: float
+    roll: float
+    lift: float | None
+    within_gap: bool
+    matters_most: str | None
+    moves: ReportedValue | None
+
+    def __init__(
+        self, bound: Any, attained: Any, gap: Any, yaw: float, pitch: float, roll: float, lift: float | None = None,
+        within_gap: bool = False, matters_most: str | None = None, moves: Any = None,
+    ) -> None:  # fmt: skip
+        fill(self, (bound, attained, gap, yaw, pitch, roll, lift, within_gap, matters_most, moves))
+
+
+class StateEnvelope(Record):
+    """What is proved of the driveline over one state of the machine.
+
+    Attributes
+    ----------
+    state : MachineState
+        Working, turning or transport.
+    driven : bool
+        Whether the PTO turns.
+    yaw, pitch, roll : pair of float, or None
+        Lowest and highest of the state, in radians; pitch of trailed machines only.
+    lift : pair of float, or None
+        The same in metres, of a mounted implement.
+    front_angle, rear_angle, difference, longest, shortest : StateExtreme
+        Each over all positions of the state and every measurement within its tolerance.
+    speed_variation : StateExtreme or None
+        Where it is followed.
+    """
+
+    __slots__ = ("state", "driven", "yaw", "pitch", "roll", "lift", *EXTREMES)
+    state: MachineState
+    driven: bool
+    yaw: tuple[float, float]
+    pitch: tuple[float, float] | None
+    roll: tuple[float, float]
+    lift: tuple[float, float] | None
+    front_angle: StateExtreme
+    rear_angle: StateExtreme
+    difference: StateExtreme
+    longest: StateExtreme
+    shortest: StateExtreme
+    speed_variation: StateExtreme | None
+
+    def __init__(
+        self, state: Any, driven: bool, yaw: Any, pitch: Any, roll: Any, lift: Any,
+        front_angle: Any, rear_angle: Any, difference: Any, longest: Any, shortest: Any, speed_variation: Any = None,
+    ) -> None:  # fmt: skip
+        extremes = (front_angle, rear_angle, difference, longest, shortest, speed_variation)
+        fill(self, (MachineState(state), driven, yaw, pitch, roll, lift, *extremes))
+
+    def to_frame(self) -> Any:
+        """The extremes as a pandas data frame, one row each."""
+        return envelope_frame([self])
+
+
+class TurnAtPitch(Record):
+    """How far one may turn at one pitch before the first rule objects; proved for that pitch.
+
+    Attributes
+    ----------
+    pitch : float
+        In radians.
+    left, right : float
+        Turns to either side, in radians, at least 0.
+    """
+
+    __slots__ = ("pitch", "left", "right")
+    pitch: float
+    left: float
+    right: float
+
+    def __init__(self, pitch: float, left: float, right: float) -> None:
+        fill(self, (pitch, left, right))
+
+
+def _extreme(entry: Mapping[str, Any] | None) -> StateExtreme | None:
+    if entry is None:
+        return None
+    pose, most = entry["pose"], entry.get("matters_most", {})
+    amounts = (reported(entry[name]) for name in ("bound", "attained", "gap"))
+    place = (pose["yaw"], pose["pitch"], pose["roll"], pose.get("lift"))
+    return StateExtreme(*amounts, *place, entry["within_gap"], most.get("entry"), reported(most.get("moves")))
+
+
+def envelopes_of(geometry: Mapping[str, Any]) -> tuple[StateEnvelope, ...]:
+    """The states of a report's geometry."""
+
+    def pair(values: Any) -> tuple[float, float] | None:
+        return None if values is None else (values[0], values[1])
+
+    return tuple(
+        StateEnvelope(
+            entry["state"], entry["driven"], *(pair(entry.get(name)) for name in ("yaw", "pitch", "roll", "lift")),
+            *(_extreme(entry.get(name)) for name in EXTREMES),
+        )
+        for entry in geometry["states"]
+    )  # fmt: skip
+
+
+def turn_curve_of(geometry: Mapping[str, Any]) -> tuple[TurnAtPitch, ...]:
+    """The turns that a report's geometry allows, over the pitch."""
+    return tuple(TurnAtPitch(entry["pitch"], entry["left"], entry["right"]) for entry in geometry["turn_limit_over_pitch"])
+
+
+def envelope_frame(envelopes: Iterable[StateEnvelope]) -> Any:
+    """A row for each extreme of each state, in degrees and millimetres."""
+    return frame(
+        _row(envelope, name, getattr(envelope, name))
+        for envelope in envelopes
+        for name in EXTREMES
+        if getattr(envelope, name) is not None
+    )
+
+
+def _row(envelope: StateEnvelope, name: str, extreme: StateExtreme) -> dict[str, Any]:
+    unit, factor = TRADE[extreme.bound.unit]
+    degrees = {f"{axis} [deg]": math.degrees(getattr(extreme, axis)) for axis in ("yaw", "pitch", "roll")}
+    return {
+        "state": str(envelope.state), "driven": envelope.driven, "extreme": name, "meaning": EXTREMES[name], "unit": unit,
+        **{part: factor * getattr(extreme, part).si for part in ("bound", "attained", "gap")},
+        **degrees, "lift [mm]": None if extreme.lift is None else 1e3 * extreme.lift,
+        "matters most": extreme.matters_most, "moves": None if extreme.moves is None else factor * extreme.moves.si,
+    }  # fmt: skip
+
+
+def turn_frame(curve: Iterable[TurnAtPitch]) -> Any:
+    """A row for each pitch, in degrees."""
+    rows = [{f"{name} [deg]": math.degrees(getattr(point, name)) for name in TurnAtPitch.__slots__} for point in curve]
+    return frame(rows, [f"{name} [deg]" for name in TurnAtPitch.__slots__])
+
+
+__all__ = ["StateEnvelope", "StateExtreme", "TurnAtPitch"]
