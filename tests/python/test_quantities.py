@@ -9,6 +9,7 @@ import time
 from concurrent.futures import ProcessPoolExecutor
 from multiprocessing import get_context
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 import pandas
@@ -17,7 +18,7 @@ import pint_pandas
 import pytest
 
 import fieldshaft
-from fieldshaft import _core, si
+from fieldshaft import _core, _frames, _quantities, si
 from fieldshaft._kinds import KINDS
 
 PACKAGE = Path(fieldshaft.__file__).resolve().parent
@@ -221,3 +222,63 @@ def test_long_objects_are_named_not_printed() -> None:
             layer.spline_stress(layer.stub_spline_of_type(1), torque)
     with pytest.raises(TypeError, match=r"shaft_torque: speed, a ndarray, has no unit"):
         fieldshaft.shaft_torque("5 kW", np.arange(100.0))
+
+
+# Data frames in place of lists of objects. --------------------------------------------------------------------
+
+DUTIES = [fieldshaft.JointDuty(0.7, "400 N·m", "540 rpm", "15 deg"), fieldshaft.JointDuty(0.3, "200 N·m", "1000 rpm", "8 deg")]
+
+
+def test_frames_of_every_unit_read_back() -> None:
+    """The names of the columns that to_frame writes are read again, for every kind and every unit of the trade."""
+    units = {(kind, "") for kind in KINDS}
+    for record in _quantities._records.values():
+        units |= {(kind, trade) for kind, _, trade in (_frames._innermost(t).partition("@") for t in record._types) if kind in KINDS}
+    for kind, trade in units:
+        assert _core.parse(f"1 {_frames._symbol(kind, trade)}", kind, "", "") == pytest.approx(
+            pint.Quantity(1.0, trade or KINDS[kind]["trade"]).m_as(KINDS[kind]["pint"]), rel=1e-12
+        )
+
+
+def test_duty_list_from_a_frame() -> None:
+    frame = fieldshaft.to_frame(DUTIES)
+    assert fieldshaft.joint_mean_duty(frame).si.torque == pytest.approx(fieldshaft.joint_mean_duty(DUTIES).si.torque, rel=1e-14)
+    mixed = pandas.DataFrame({
+        "share": [0.7, 0.3], "torque": pandas.Series([0.4, 0.2], dtype="pint[kN*m]"),
+        "speed [rpm]": [540, 1000], "angle": ["15 deg", "8 deg"], "note": ["baling", "transport"],
+    })  # fmt: skip
+    life = fieldshaft.joint_bearing_life_of_duties("20 kN", "40 mm", DUTIES)
+    for given in (frame, mixed, frame.iloc[::-1]):
+        assert fieldshaft.joint_bearing_life_of_duties("20 kN", "40 mm", given).m == pytest.approx(life.m, rel=1e-12)
+    year = fieldshaft.Duty("800 N·m", "100 N·m", "2 Hz", "100 h")
+    line = fieldshaft.TorqueSnLine("2902.6 N·m", -0.1, "729.1 N·m", "4000 N·m", "3000 N·m")
+    assert fieldshaft.duty_life(year.to_frame(), line, "goodman") == fieldshaft.duty_life([year], line, "goodman")
+
+
+def test_cycles_from_a_frame() -> None:
+    history = pandas.Series([-2, 1, -3, 5, -1, 3, -4, 4, -2.0], dtype="pint[kN*m]")
+    cycles = fieldshaft.count_cycles(history)
+    assert cycles == fieldshaft.count_cycles(pint.Quantity(history.array.quantity.m, "kN*m"))
+    line = fieldshaft.TorqueSnLine("9 kN·m", -0.1, "2 kN·m", "12 kN·m", "10 kN·m")
+    damage = fieldshaft.miner_damage(cycles, line, "goodman").value
+    assert fieldshaft.miner_damage(cycles.to_frame(), line, "goodman").value == pytest.approx(damage, rel=1e-12)
+    assert fieldshaft.miner_damage(cycles.to_frame().iloc[:0], line, "goodman").value == 0.0
+    with pytest.raises(TypeError, match=r"miner_damage: cycles\['range \[MPa\]'\] = .*stress"):
+        fieldshaft.miner_damage(cycles.to_frame().rename(columns={"range [kN·m]": "range [MPa]"}), line, "goodman")
+
+
+@pytest.mark.parametrize(
+    ("change", "error", "words"),
+    [
+        (lambda f: f.drop(columns="share"), TypeError, "duties has no column 'share' among 'torque"),
+        (lambda f: f.rename(columns={"torque [N·m]": "torque"}), TypeError, r"duties\['torque'\] = .*has no unit"),
+        (lambda f: f.rename(columns={"torque [N·m]": "torque [kW]"}), TypeError, r"duties\['torque \[kW\]'\].*measures a power"),
+        (lambda f: f.assign(torque=["1 N·m", "2 N·m"]), TypeError, "duties has several columns 'torque'"),
+        (lambda f: f.assign(**{"torque [N·m]": [1.0, float("nan")]}), fieldshaft.InputError, "duties.torque = nan"),
+        (lambda f: f.assign(**{"torque [N·m]": ["much", "1 N·m"]}), fieldshaft.InputError, r"duties\['torque \[N·m\]'\]\[0\] = \"much\""),
+        (lambda f: f.iloc[:0], fieldshaft.InputError, "duties.share"),
+    ],
+)  # fmt: skip
+def test_frames_that_are_refused(change: Any, error: type[Exception], words: str) -> None:
+    with pytest.raises(error, match=f"joint_mean_duty: {words}"):
+        fieldshaft.joint_mean_duty(change(fieldshaft.to_frame(DUTIES)))

@@ -46,8 +46,12 @@ def _amount(name: str, value: Any, kind: str) -> tuple[str, Any]:
     return f"{name} [{_symbol(head, trade)}]", value.m_as(unit)
 
 
+#: Symbols of the units of the trade that are not the usual ones of their kind.
+_SYMBOLS = {"meter": "m", "hour": "h", "gigapascal": "GPa"}
+
+
 def _symbol(head: str, trade: str) -> str:
-    return trade or str(KINDS[head]["symbol"])
+    return _SYMBOLS.get(trade, str(KINDS[head]["symbol"]))
 
 
 def _column(name: str, value: Any, kind: str, in_si: bool) -> Iterator[tuple[str, Any]]:

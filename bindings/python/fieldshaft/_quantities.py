@@ -186,8 +186,38 @@ def _read_record(name: str) -> Reader:
     return read
 
 
-def _read_list(inner: Reader) -> Reader:
+def _read_column(frame: Any, field: str, kind: str, context: Context, parameter: str) -> Any:
+    """The SI numbers of a column of a data frame, which has its unit in its name or in its type; else as it stands."""
+    names = [name for name in frame.columns if isinstance(name, str) and name.partition(" [")[0] == field]
+    if len(names) != 1:
+        found = f"several columns {field!r}" if names else f"no column {field!r}"
+        raise TypeError(f"{context.function}: {parameter} has {found} among {', '.join(map(repr, frame.columns))}")
+    (name,) = names
+    unit = name.partition(" [")[2].removesuffix("]")
+    column, where = frame[name], f"{parameter}[{name!r}]"
+    if kind in KINDS and unit and getattr(column.dtype, "kind", "") in "fiu":
+        return column.to_numpy(float) * _core.parse(f"1 {unit}", kind, context.function, where)
+    if kind in KINDS:
+        import numpy as np
+
+        entries = column if hasattr(column.dtype, "units") else list(column)
+        return np.asarray(reader(kind)(entries, context, where))
+    return column.tolist()
+
+
+def read_rows(frame: Any, fields: dict[str, str], context: Context, parameter: str) -> list[tuple[Any, ...]]:
+    """The rows of a data frame with a column for each field, whose kinds are given, as SI numbers."""
+    columns = [_read_column(frame, name, kind.partition("@")[0], context, parameter) for name, kind in fields.items()]
+    return list(zip(*columns, strict=True))
+
+
+def _read_list(inner: Reader, name: str = "") -> Reader:
+    record = _records.get(name)
+
     def read(value: Any, context: Context, parameter: str) -> Any:
+        if record is not None and hasattr(value, "columns"):
+            fields = dict(zip(record._names(), record._types, strict=True))
+            return [record._si_class(*row) for row in read_rows(value, fields, context, parameter)]
         if isinstance(value, str) or not hasattr(value, "__iter__"):
             raise TypeError(f"{context.function}: {parameter}{given(value)}; expected a list")
         return [inner(entry, context, f"{parameter}[{i}]") for i, entry in enumerate(value)]
@@ -227,7 +257,7 @@ def reader(text: str) -> Reader:
     if head in KINDS or head == "number":
         return _read_amount(head)
     if head == "list":
-        return _read_list(reader(inner))
+        return _read_list(reader(inner), inner)
     if head in ("optional", "datum", "sourced"):
         return _read_optional(reader(inner))
     if head in _records:
@@ -438,4 +468,4 @@ def fill_quantities(record: QuantityRecord, values: tuple[Any, ...]) -> None:
     _filled(record, si, registry, kept)
 
 
-__all__ = ["Caller", "QuantityRecord", "fill_quantities", "register_records"]
+__all__ = ["Caller", "QuantityRecord", "fill_quantities", "read_rows", "register_records"]

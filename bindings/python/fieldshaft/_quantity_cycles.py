@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from fieldshaft import _core
-from fieldshaft._quantities import Context, _bare, reader
+from fieldshaft._quantities import Context, _bare, read_rows, reader
 from fieldshaft._records import Record, fill
 from fieldshaft import si
 
@@ -35,9 +35,15 @@ class Cycles(Record):
         return len(self.count)
 
 
+def _as_quantity(values: Any) -> Any:
+    """A column of pint-pandas as a quantity, anything else as it stands."""
+    return getattr(values, "array", values).quantity if hasattr(getattr(values, "dtype", None), "units") else values
+
+
 def _counted(name: str, history: Any, gate: Any, grid: Any) -> Any:
     """Counts the magnitudes of a history; gate and grid are brought into its unit."""
     function = getattr(_core, name)
+    history = _as_quantity(history)
     if hasattr(history, "_REGISTRY"):
         unit = history.units
         return unit, function(history.magnitude, _size(name, "gate", gate, history), _size(name, "grid", grid, history))
@@ -172,6 +178,7 @@ def close_residue(residue: Any) -> Any:
     >>> close_residue([2, -1, 3, -5, 4, -4, 2])[:, 0]
     array([3., 7., 9.])
     """
+    residue = _as_quantity(residue)
     if hasattr(residue, "_REGISTRY"):
         return _cycles(residue.units, _core.close_residue(residue.magnitude))
     return _core.close_residue(residue)
@@ -190,7 +197,8 @@ def miner_damage(cycles: Any, line: Any, rule: Any, small_cycles: Any = "harmles
     Parameters
     ----------
     cycles : Cycles, or rows of range, mean and count
-        Ranges and means are quantities or texts of the kind of the line; range and count at least 0.
+        Ranges and means are quantities or texts of the kind of the line; range and count at least 0. A data frame has
+        columns of these names with their unit, as Cycles.to_frame() writes them.
     line : SnLine or TorqueSnLine
         S-N line of the part, notch factors in it or in the cycles.
     rule : MeanStressRule or str
@@ -224,6 +232,9 @@ def miner_damage(cycles: Any, line: Any, rule: Any, small_cycles: Any = "harmles
     if isinstance(cycles, Cycles):
         ranges, means = (read(c, context, "cycles") for c in (cycles.range, cycles.mean))
         counts = cycles.count
+    elif hasattr(cycles, "columns"):
+        rows = read_rows(cycles, {"range": kind, "mean": kind, "count": ""}, context, "cycles")
+        ranges, means, counts = np.array(rows, dtype=float).reshape(-1, 3).T
     else:
         rows = list(cycles)
         if any(len(row) != 3 for row in rows):
