@@ -188,3 +188,78 @@ def test_damage() -> None:
     assert sum(bar.get_height() for bar in figure.axes[0].patches) == pytest.approx(cycles.count.sum())
     assert sum(bar.get_height() for bar in figure.axes[1].patches) == pytest.approx(100.0)
     assert "N·m" in figure.axes[1].get_xlabel()
+
+
+TRAIN = fieldshaft.plain_train(["2 kg·m²", "0.4 kg·m²", "3 kg·m²"], ["9000 N·m/rad", "20000 N·m/rad"])
+ORDERS = [fieldshaft.ExcitationOrder(2.0), fieldshaft.ExcitationOrder(4.0, 2)]
+
+
+def test_interference() -> None:
+    working = fieldshaft.SpeedRange("300 rpm", "620 rpm")
+    figure = plots.interference(TRAIN, ORDERS, working, ["joints", "plunger"])
+    _drawn(figure)
+    table = fieldshaft.interference_table(TRAIN, ORDERS, working)
+    points = {line.get_xdata()[0]: line for line in figure.axes[0].get_lines() if line.get_marker() in ("o", "X")}
+    shown = [row for row in table if row.critical_speed.m in points]
+    assert len(shown) == len(points) >= 3
+    for row in shown:
+        point = points[row.critical_speed.m]
+        assert point.get_ydata()[0] == pytest.approx(row.natural.m)
+        assert (point.get_marker() == "X") == (300 <= row.critical_speed.m <= 620)
+    assert {line.get_marker() for line in points.values()} == {"o", "X"}
+    joints = _lines(figure.axes[0])["joints"]
+    assert joints.get_ydata()[1] / joints.get_xdata()[1] == pytest.approx(2.0 / 60.0)  # two pulses a turn
+    with pytest.raises(TypeError, match="interference: names = .*expected one for each of the 2 orders"):
+        plots.interference(TRAIN, ORDERS, working, ["joints"])
+    with pytest.raises(fieldshaft.InputError, match="interference: train"):
+        plots.interference(fieldshaft.TorsionalTrain([fieldshaft.TrainInertia("2 kg·m²")]), ORDERS[:1], working)
+
+
+def test_simulation() -> None:
+    drive = fieldshaft.LineBody("PTO", "1 kg·m²", "540 rpm", fieldshaft.HeldSpeed())
+    rotor = fieldshaft.LineBody("rotor", "4 kg·m²", load=fieldshaft.LineLoad("250 N·m"))
+    line = fieldshaft.PtoLine([drive, rotor], [fieldshaft.LineClutch("600 N·m")])
+    result = fieldshaft.simulate(line, fieldshaft.SimulationSettings("1 s", sample_every="0.01 s"))
+    figure = plots.simulation(result, line)
+    _drawn(figure)
+    speeds, torques = (_lines(ax) for ax in figure.axes)
+    assert speeds["rotor"].get_ydata()[-1] == pytest.approx(540.0, rel=1e-6)
+    assert torques["clutch, PTO to rotor"].get_ydata().max() == pytest.approx(600.0, rel=1e-6)
+    assert "clutch locks" in _texts(figure) and "600 N·m" in _texts(figure)
+    with pytest.raises(fieldshaft.InputError, match="simulation: result = without a trace"):
+        plots.simulation(fieldshaft.simulate(line), line)
+
+
+def test_duties() -> None:
+    work = [fieldshaft.Duty("800 N·m", "0 N·m", "2 Hz", "60 h"), fieldshaft.Duty("300 N·m", "500 N·m", "2 Hz", "300 h")]
+    line = fieldshaft.TorqueSnLine("2902.6 N·m", -0.1, "250 N·m", "4000 N·m", "3000 N·m")
+    for given in (work, fieldshaft.to_frame(work)):
+        figure = plots.duties(given, line, "goodman", ["baling", "carting"])
+        figure.canvas.draw()
+        hours, shares = ([bar.get_width() for bar in ax.patches] for ax in figure.axes)
+        assert hours == pytest.approx([60.0, 300.0])
+        damage = [fieldshaft.duty_life([duty], line, "goodman").value.damage_per_year for duty in work]
+        assert shares == pytest.approx([100 * part / sum(damage) for part in damage])
+    assert "no end of life" in _texts(plots.duties([fieldshaft.Duty("10 N·m", "0 N·m", "2 Hz", "60 h")], line, "goodman"))
+    assert "500 ± 300 N·m" in _texts(plots.duties(work, line, "goodman"))
+    with pytest.raises(TypeError, match="duties: names"):
+        plots.duties(work, line, "goodman", ["baling"])
+
+
+def test_turn_curve() -> None:
+    cases = Path(__file__).resolve().parents[2] / "docs" / "examples" / "cases"
+    assessment = fieldshaft.assess(fieldshaft.read_case_file(cases / "drawbar-left-in-the-540-hole.json"))
+    figure = plots.turn_curve(assessment)
+    _drawn(figure)
+    table = assessment.turn_frame()
+    left = figure.axes[0].get_lines()[0]
+    assert left.get_xdata() == pytest.approx(-table["left [deg]"].to_numpy())
+    assert f"{table['left [deg]'].min():.1f}° to the left" in _texts(figure)
+    mounted = fieldshaft.assess(fieldshaft.read_case_file(cases / "mounted-mower-lifted-for-transport.json"))
+    with pytest.raises(fieldshaft.InputError, match="turn_curve: assessment = without a turn curve"):
+        plots.turn_curve(mounted)
+
+
+def test_every_picture_is_drawn_here() -> None:
+    text = Path(__file__).read_text(encoding="utf-8")
+    assert not [name for name in plots.__all__ if f"plots.{name}(" not in text]

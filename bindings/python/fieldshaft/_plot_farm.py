@@ -30,7 +30,9 @@ def farm_matrix(study: Any) -> Any:
     """
     tractors, implements = study.tractors, study.implements
     wide, high = 3.5 + 1.5 * len(implements), 2.2 + 0.75 * len(tractors)
-    figure, ax = new_figure(f"What runs with what: {study.to_dict()['title']}", size=(wide, high))
+    document = study.to_dict()
+    note = " (screening: geometry and strength not looked at)" if document["depth"] == "screening" else ""
+    figure, ax = new_figure(f"What runs with what: {document['title']}{note}", size=(wide, high))
     ax.grid(False)
     pairs = study.to_frame().to_dict("records")
     for number, pair in enumerate(pairs):
@@ -43,7 +45,7 @@ def farm_matrix(study: Any) -> Any:
             check = _wrapped(pair["governing"].replace(".", ": ", 1).replace("_", " "), 26)
             ax.annotate(check, (column + 0.5, row + 0.78), ha="center", va="center", fontsize="x-small",
                         bbox={"boxstyle": "round,pad=0.1", "facecolor": "white", "edgecolor": "none", "alpha": 0.8})  # fmt: skip
-    ax.set(xlim=(0, len(implements)), ylim=(len(tractors), 0))
+    ax.set(xlim=(-0.01, len(implements) + 0.01), ylim=(len(tractors) + 0.02, -0.02))
     ax.set_xticks([i + 0.5 for i in range(len(implements))], [_wrapped(name) for name in implements])
     ax.set_yticks([i + 0.5 for i in range(len(tractors))], [_wrapped(name) for name in tractors])
     ax.tick_params(length=0, labeltop=True, labelbottom=False)
@@ -57,7 +59,7 @@ def _cell(column: int, row: int, face: str, hatch: str | None) -> Any:
     return Rectangle((column, row), 1, 1, facecolor=face, hatch=hatch, edgecolor="#999999", linewidth=1.0)
 
 
-def _wrapped(name: str, width: int = 18) -> str:
+def _wrapped(name: str, width: int = 20) -> str:
     import textwrap
 
     return "\n".join(textwrap.wrap(name, width))

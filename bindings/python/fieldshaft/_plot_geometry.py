@@ -147,13 +147,50 @@ def _contours(ax: Any, x: Any, y: Any, z: Any, text: str, limit: Any, below: boo
         return
     ax.contourf(x, y, z, levels=12, cmap="Blues", vmax=z.max() + 0.8 * np.ptp(z))  # light enough to write on
     lines = ax.contour(x, y, z, levels=6, colors="black", linewidths=0.8)
-    ax.clabel(lines, fmt=lambda value: text.format(value), fontsize="small", inline=True)
-    if limit is None:
-        return
+    if limit is not None:
+        _hatch_beyond(ax, x, y, z, limit, below)
+    for label in ax.clabel(lines, fmt=lambda value: text.format(value), fontsize="small", inline=True):
+        label.set(bbox=PAPER, zorder=4)
+
+
+def _hatch_beyond(ax: Any, x: Any, y: Any, z: Any, limit: Any, below: bool) -> None:
     beyond = (z.min() - 1.0, limit) if below else (limit, z.max() + 1.0)
     if (z.min() < limit) if below else (z.max() > limit):
         ax.contourf(x, y, z, levels=sorted(beyond), colors="none", hatches=["////"])
         ax.contour(x, y, z, levels=[limit], colors=RED, linewidths=2.5, linestyles="--")
+
+
+def turn_curve(assessment: Any) -> Any:
+    """How far one may turn before the first rule objects, over the pitch, with the turns that the case states.
+
+    Parameters
+    ----------
+    assessment : Assessment
+        Of a case with a trailed implement.
+
+    Returns
+    -------
+    matplotlib Figure
+    """
+    table = assessment.turn_frame()
+    if table.empty:
+        raise si.InputError("turn_curve", "assessment", "without a turn curve", "one of a trailed machine whose turns are stated")
+    figure, ax = new_figure("How far one may turn, proved for each pitch", size=(8.0, 5.0))
+    pitch, left, right = (table[name].to_numpy() for name in ("pitch [deg]", "left [deg]", "right [deg]"))
+    ax.fill_betweenx(pitch, -left, right, color=BLUE, alpha=0.12)
+    for turns, words in ((-left, "to the left"), (right, "to the right")):
+        ax.plot(turns, pitch, color=BLUE, linewidth=2.5)
+        worst = int(np.argmin(np.abs(turns)))
+        mark(ax, (turns[worst], pitch[worst]), f"{DEGREES.format(abs(turns[worst]))} {words}", BLUE)
+    for state in assessment.envelopes:
+        if state.state == "turning":
+            low, high = np.degrees(state.yaw)
+            ax.axvspan(low, high, facecolor="none", edgecolor=ORANGE, hatch="..", linewidth=0.0, label="turns of the case", zorder=0)
+    ax.axvline(0.0, color=GREY, linewidth=0.8)
+    ax.set(xlabel="turn [°], below 0: to the left", ylabel="pitch [°], above 0: hollow")
+    ax.margins(x=0.12)
+    figure.legend(*ax.get_legend_handles_labels(), loc="outside lower center", frameon=False)
+    return figure
 
 
 # Views. ---------------------------------------------------------------------------------------------------------
@@ -257,6 +294,7 @@ def views(driveline: Any, pose: Any, hitch: Any = None) -> Any:
     inlet = _point(si.in_tractor(place, shaft.input))
     size = float(np.linalg.norm(inlet - output))
     figure, (side, plan) = new_figure("Driveline at one pose", 2, size=(9.0, 8.0), sharex=True)
+    figure.set_layout_engine("compressed")  # axes of a fixed scale
     sketch = _Sketch(side, plan)
     _draw_tractor(sketch, size)
     _draw_implement(sketch, place, shaft.input, size)

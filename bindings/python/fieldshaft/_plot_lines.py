@@ -80,7 +80,7 @@ def tip_speed(radius: Any, ratio: float, options: Iterable[Any], engine_speeds: 
             rated = si.tip_speed(si.geared_speed(gear.nominal_speed, ratio), reach)
             ax.plot(gear.engine_speed * 30.0 / np.pi, rated, "o", color=colour, markersize=8)
     if limit is not None:
-        draw_limit(ax, number(limit, "speed", "tip_speed", "limit"), "highest tip speed")
+        draw_limit(ax, number(limit, "speed", "tip_speed", "limit"), "highest tip speed", at=0.01)
     ax.set(xlabel="engine speed [r/min]", ylabel="tip speed [m/s]", xlim=(rpm[0], rpm[-1] + 0.08 * (rpm[-1] - rpm[0])))
     ax.set_ylim(bottom=0)
     ax.annotate("dots: PTO at its nominal speed", (0.99, 0.03), xycoords="axes fraction", ha="right", color=GREY)

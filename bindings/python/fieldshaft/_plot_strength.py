@@ -9,7 +9,8 @@ import numpy as np
 import fieldshaft
 from fieldshaft import si
 from fieldshaft._plot_style import BLUE, GREEN, GREY, ORANGE, PAPER, RED, new_figure, number, plain
-from fieldshaft._records import Sourced, show_quantity
+from fieldshaft._quantities import Context, reader
+from fieldshaft._records import Sourced, given, show_quantity
 
 
 def _stress_rows(torque: float, spline: Any, spline_limits: Any, factors: Any, section: Any, shear_limit: Any) -> list[Any]:
@@ -118,7 +119,8 @@ def recommended_powers(power: Any = None, speed: Any = None) -> Any:
         ax.annotate(words, (high / 1e3, place), xytext=(6, 0), textcoords="offset points", va="center", bbox=PAPER)
     if power is not None:
         own = number(power, "power", "recommended_powers", "power") / 1e3
-        ax.axvline(own, color=RED, linewidth=2, linestyle=(0, (1, 1)), label=f"this case: {own:.0f} kW", zorder=0.9)
+        ax.axvline(own, color="white", linewidth=5, zorder=2)
+        ax.axvline(own, color=RED, linewidth=2.5, linestyle=(0, (1, 1)), label=f"this case: {own:.0f} kW", zorder=3)
     ax.set_yticks(range(len(rows)), [f"type {kind.number} at {_rpm(at):.0f} r/min" for kind, at, _, _ in rows])
     ax.invert_yaxis()
     ax.set_xlabel("PTO power [kW]")
@@ -209,4 +211,48 @@ def damage(cycles: Any, line: Any, rule: Any, bins: int = 20) -> Any:
     if whole == 0.0:
         bottom.set_ylim(0.0, 100.0)
         bottom.annotate("no cycle does damage", (0.5, 0.5), xycoords="axes fraction", ha="center", color=GREY)
+    return figure
+
+
+def duties(duties: Any, line: Any, rule: Any, names: Any = ()) -> Any:
+    """Which work of the year uses up the life of a part: hours and share of Miner's sum of each duty.
+
+    Parameters
+    ----------
+    duties : sequence of Duty, or data frame
+        The year's work.
+    line : TorqueSnLine
+        S-N line of the part.
+    rule : MeanStressRule or str
+        What a mean does.
+    names : sequence of str, optional
+        What the duties are; else their mean and swing.
+
+    Returns
+    -------
+    matplotlib Figure
+    """
+    context = Context("duties")
+    work, number_line = reader("list[Duty]")(duties, context, "duties"), reader("TorqueSnLine")(line, context, "line")
+    whole = si.duty_life(work, number_line, rule).value
+    shares = [si.duty_life([duty], number_line, rule).value.damage_per_year for duty in work]
+    words = list(names) or [f"{duty.mean:,.0f} ± {duty.amplitude:,.0f} N·m" for duty in work]
+    if len(words) != len(work):
+        raise TypeError(f"duties: names{given(names)}; expected one for each of the {len(work)} duties")
+    years = f"{whole.years:.3g} years" if np.isfinite(whole.years) else "no end of life"
+    figure, (left, right) = new_figure(f"What uses up the life: {years} of this work", 1, 2, (9.0, 2.2 + 0.5 * len(work)), sharey=True)
+    damage = whole.damage_per_year
+    for ax, values, text, colour, hatch in (
+        (left, [duty.per_year / 3600.0 for duty in work], "{:,.0f} h", BLUE, None),
+        (right, [100.0 * share / damage if damage > 0.0 else 0.0 for share in shares], "{:.1f} %", ORANGE, "///"),
+    ):
+        ax.barh(range(len(work)), values, height=0.6, color=colour, hatch=hatch, edgecolor="white")
+        for place, value in enumerate(values):
+            ax.annotate(text.format(value), (value, place), xytext=(4, 0), textcoords="offset points", va="center", bbox=PAPER)
+        ax.grid(False, axis="y")
+        ax.set_xlim(0.0, 1.25 * max(*values, 1e-9))
+    left.set_yticks(range(len(work)), words)
+    left.invert_yaxis()
+    left.set_xlabel("work in a year [h]")
+    right.set_xlabel("share of the damage [%]")
     return figure
