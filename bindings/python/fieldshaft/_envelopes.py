@@ -136,9 +136,9 @@ def _extreme(entry: Mapping[str, Any] | None) -> StateExtreme | None:
     if entry is None:
         return None
     pose, most = entry["pose"], entry.get("matters_most", {})
-    amounts = (reported(entry[name]) for name in ("bound", "attained", "gap"))
+    bound, attained, gap = (reported(entry[name]) for name in ("bound", "attained", "gap"))
     place = (pose["yaw"], pose["pitch"], pose["roll"], pose.get("lift"))
-    return StateExtreme(*amounts, *place, entry["within_gap"], most.get("entry"), reported(most.get("moves")))
+    return StateExtreme(bound, attained, gap, *place, entry["within_gap"], most.get("entry"), reported(most.get("moves")))
 
 
 def envelopes_of(geometry: Mapping[str, Any]) -> tuple[StateEnvelope, ...]:
