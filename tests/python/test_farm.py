@@ -100,8 +100,12 @@ def test_options(farm: fieldshaft.Farm) -> None:
         fieldshaft.with_options(farm, "all")
 
 
-def test_screening_and_threads(farm: fieldshaft.Farm, study: fieldshaft.FarmStudy) -> None:
-    screened = fieldshaft.study_farm(farm, "screening")
+@pytest.fixture(scope="module")
+def screened(farm: fieldshaft.Farm) -> fieldshaft.FarmStudy:
+    return fieldshaft.study_farm(farm, "screening")
+
+
+def test_screening_and_threads(farm: fieldshaft.Farm, study: fieldshaft.FarmStudy, screened: fieldshaft.FarmStudy) -> None:
     order = list(Status)
     for tractor in study.tractors:
         for implement in study.implements:
@@ -118,17 +122,17 @@ def test_objects(study: fieldshaft.FarmStudy) -> None:
     assert "of 21 pairs run" in repr(study) and "<table" in study._repr_html_() and "<html" not in study._repr_html_()
 
 
-def test_command_line(study: fieldshaft.FarmStudy, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    status = 1 if study.never_run else 0
-    assert main(["study", str(FARM_FILE)]) == status
-    assert capsys.readouterr() == (study.to_text(), "")
-    assert main(["study", "--json", "--units", "us", "--threads", "1", str(FARM_FILE)]) == status
-    assert json.loads(capsys.readouterr().out) == json.loads(study.to_json("us"))
+def test_command_line(
+    study: fieldshaft.FarmStudy, screened: fieldshaft.FarmStudy, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
     page = tmp_path / "farm.html"
-    assert main(["study", str(FARM_FILE), "--html", str(page)]) == status
+    assert main(["study", str(FARM_FILE), "--html", str(page)]) == (1 if study.never_run else 0)
     assert page.read_text(encoding="utf-8") == study.to_html()
-    main(["study", "--screening", str(FARM_FILE)])
-    assert capsys.readouterr().out == fieldshaft.study_farm(study.farm, "screening").to_text()
+    status = 1 if screened.never_run else 0
+    assert main(["study", "--screening", str(FARM_FILE)]) == status
+    assert capsys.readouterr() == (screened.to_text(), "")
+    assert main(["study", "--screening", "--json", "--units", "us", "--threads", "1", str(FARM_FILE)]) == status
+    assert json.loads(capsys.readouterr().out) == json.loads(screened.to_json("us"))
     bad = tmp_path / "bad.json"
     bad.write_text('{"schema": "fieldshaft-farm/1", "tractors": 5}', encoding="utf-8")
     assert main(["study", str(bad)]) == 2

@@ -35,16 +35,26 @@ def test_package_is_typed() -> None:
     assert (PACKAGE / "py.typed").exists()
 
 
+#: What a type checker has to find in the second and third line of a program.
+WRONG = "from fieldshaft import si\nx: str = si.shaft_torque(1.0, 2.0)\nsi.shaft_torque(1.0)\n"
+
+
+@pytest.fixture(scope="module")
+def cache(tmp_path_factory: pytest.TempPathFactory) -> str:
+    """What mypy has learned of the package, for all of its runs."""
+    return str(tmp_path_factory.mktemp("mypy"))
+
+
 @pytest.mark.parametrize("what", [["-p", "fieldshaft"], [str(HERE / "typed_use.py")]], ids=["package", "user"])
-def test_mypy(what: list[str], tmp_path: Path) -> None:
-    _run("mypy", "--strict", "--config-file", "", "--cache-dir", str(tmp_path), *what, cwd=PACKAGE.parent)
+def test_mypy(what: list[str], cache: str) -> None:
+    _run("mypy", "--strict", "--config-file", "", "--cache-dir", cache, *what, cwd=PACKAGE.parent)
 
 
-def test_wrong_use_is_found(tmp_path: Path) -> None:
+def test_wrong_use_is_found(tmp_path: Path, cache: str) -> None:
     sample = tmp_path / "wrong.py"
-    sample.write_text("from fieldshaft import si\nx: str = si.shaft_torque(1.0, 2.0)\nsi.shaft_torque(1.0)\n", encoding="utf-8")
+    sample.write_text(WRONG, encoding="utf-8")
     done = subprocess.run(
-        [sys.executable, "-m", "mypy", "--strict", "--cache-dir", str(tmp_path / "cache"), str(sample)],
+        [sys.executable, "-m", "mypy", "--strict", "--config-file", "", "--cache-dir", cache, str(sample)],
         cwd=PACKAGE.parent, capture_output=True, text=True, check=False,
     )  # fmt: skip
     assert "wrong.py:2" in done.stdout and "wrong.py:3" in done.stdout
@@ -56,12 +66,12 @@ def test_stubs_describe_the_modules() -> None:
 
 def test_pyright(tmp_path: Path) -> None:
     """The same sample as editors check it. Strict would judge pint, whose own types are partly unknown to pyright."""
-    sample = tmp_path / "typed_use.py"
-    sample.write_text((HERE / "typed_use.py").read_text(encoding="utf-8"), encoding="utf-8")
+    (tmp_path / "typed_use.py").write_text((HERE / "typed_use.py").read_text(encoding="utf-8"), encoding="utf-8")
+    (tmp_path / "wrong.py").write_text(WRONG, encoding="utf-8")
     settings = {"typeCheckingMode": "standard", "pythonVersion": "3.11", "extraPaths": [str(PACKAGE.parent)]}
     (tmp_path / "pyrightconfig.json").write_text(json.dumps(settings), encoding="utf-8")
-    _run("basedpyright", "--pythonpath", sys.executable, "-p", str(tmp_path), cwd=tmp_path)
-    sample.write_text("from fieldshaft import si\nx: str = si.shaft_torque(1.0, 2.0)\nsi.shaft_torque(1.0)\n", encoding="utf-8")
-    command = [sys.executable, "-m", "basedpyright", "--pythonpath", sys.executable, "-p", str(tmp_path)]
+    command = [sys.executable, "-m", "basedpyright", "--outputjson", "--pythonpath", sys.executable, "-p", str(tmp_path)]
     done = subprocess.run(command, cwd=tmp_path, capture_output=True, text=True, check=False)
-    assert "typed_use.py:2" in done.stdout and "typed_use.py:3" in done.stdout
+    found = json.loads(done.stdout)["generalDiagnostics"]
+    places = {(Path(entry["file"]).name, entry["range"]["start"]["line"] + 1) for entry in found if entry["severity"] == "error"}
+    assert places == {("wrong.py", 2), ("wrong.py", 3)}, done.stdout

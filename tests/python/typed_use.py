@@ -1,9 +1,11 @@
 """How a typed program uses the package; checked, not run."""
 
+from typing import Any
+
 import fieldshaft
 import numpy as np
 import pint
-from fieldshaft import si
+from fieldshaft import plots, si
 
 ureg: pint.UnitRegistry[float] = pint.UnitRegistry()
 torque = fieldshaft.shaft_torque("75 hp", ureg.Quantity(540, "rpm"))
@@ -18,3 +20,36 @@ print(fieldshaft.spline_stress(spline, torque).root_torsion.to("MPa"))
 assessment = fieldshaft.assess(fieldshaft.read_case("{}"))
 for finding in assessment.findings:
     print(finding.id, finding.status is fieldshaft.Status.ok)
+
+# Objects and answers.
+case = fieldshaft.read_case_file("machine.toml")
+found: fieldshaft.Remedies = fieldshaft.remedies(case, accept=fieldshaft.Status.caution, most_changes=3)
+changed: fieldshaft.Case = found.sets[0].changed
+steps: fieldshaft.Changeover | None = fieldshaft.changeover_between(case, changed)
+worst: fieldshaft.Status = max(finding.status for finding in assessment.findings)
+for use in fieldshaft.gear_uses(case):
+    never: pint.Quantity[Any] | None = use.never_pass
+    available = use.available
+    if available is not None:
+        print(use.gear, available.low.to("kW"))
+plain_use: float | None = si.gear_uses(case)[0].set
+economy = fieldshaft.economy_answer(case, fieldshaft.SeasonUse("300 h", fieldshaft.Money(1.2, "EUR")))
+fits: fieldshaft.Status = economy.fits
+for state in assessment.envelopes:
+    proved: float = state.front_angle.bound.si
+    print(state.state is fieldshaft.MachineState.turning, state.longest.matters_most, proved)
+turns: list[float] = [point.left for point in assessment.turn_curve]
+print(assessment.envelope_frame(), assessment.turn_frame(), fieldshaft.to_frame([tube, tube]), tube.to_json(), tube.to_frame())
+
+farm = fieldshaft.read_farm_file("farm.toml")
+study: fieldshaft.FarmStudy = fieldshaft.study_farm(farm, depth="screening", threads=2)
+verdict: fieldshaft.Status = study.verdict("tractor A", 0)
+print(study.matrix(), farm.to_frame("implements"), fieldshaft.study_pair(farm, 0, 0).verdict)
+
+# Duty lists and histories.
+work = [fieldshaft.Duty("800 N·m", "0 N·m", "2 Hz", "100 h")]
+line = fieldshaft.TorqueSnLine("9 kN·m", -0.1, "2 kN·m", "12 kN·m", "10 kN·m")
+life = fieldshaft.duty_life(work, line, "goodman")
+cycles = fieldshaft.count_cycles(ureg.Quantity(np.array([1.0, 3.0, 2.0, 4.0]), "kN*m"))
+damage = fieldshaft.miner_damage(cycles, line, fieldshaft.MeanStressRule.goodman)
+plots.duties(work, line, "goodman").savefig("duties.png")
