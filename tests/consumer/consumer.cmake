@@ -28,6 +28,14 @@ foreach(component formulas geometry fieldshaft)
 endforeach()
 consumer_test(formulas/fetch_content formulas fetch_content)
 consumer_test(fieldshaft/pkg_config fieldshaft pkg_config)
+# The first program of the handbook, by its own files.
+add_test(NAME consumer/first_program COMMAND ${CMAKE_CTEST_COMMAND}
+  --build-and-test ${PROJECT_SOURCE_DIR}/docs/examples/first_program ${CMAKE_CURRENT_BINARY_DIR}/consumer/first_program
+  --build-generator ${CMAKE_GENERATOR}
+  --build-options -DCMAKE_PREFIX_PATH=${stage} -DCMAKE_CXX_COMPILER=${CMAKE_CXX_COMPILER} -DCMAKE_CXX_FLAGS=${CMAKE_CXX_FLAGS}
+  --test-command first ${PROJECT_SOURCE_DIR}/docs/examples/cases/trailed-cutter-that-fits.json)
+set_tests_properties(consumer/first_program PROPERTIES FIXTURES_REQUIRED staged_install TIMEOUT 600)
+
 # Brought in with its sources the compiled part is built by the rules of the parent, here a newer standard and a shared
 # library. The program and two of the library's files stand for all: the whole of it takes minutes and is built and linked
 # shared by the preset of that name.

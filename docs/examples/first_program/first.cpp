@@ -1,0 +1,18 @@
+#include <fieldshaft/fieldshaft.hpp>
+
+#include <fstream>
+#include <iostream>
+#include <iterator>
+
+int main(int argc, char** argv) {
+  using namespace fieldshaft;
+  std::ifstream file(argc > 1 ? argv[1] : "case.json");
+  const std::string text(std::istreambuf_iterator<char>(file), {});
+  const CaseReading reading = try_read_case(text);
+  for (const CaseProblem& problem : reading.problems) std::cerr << problem.message() << '\n';
+  if (!reading.result) return 2;
+  const Assessment assessment = assess(*reading.result);
+  std::cout << to_text(assessment);
+  const Status verdict = assessment.verdict();
+  return verdict == Status::ok || verdict == Status::caution ? 0 : 1;
+}
