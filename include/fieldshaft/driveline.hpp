@@ -10,6 +10,7 @@
 #include <fieldshaft/driveline/lift.hpp>
 #include <fieldshaft/driveline/measurement.hpp>
 #include <fieldshaft/driveline/mounted.hpp>
+#include <fieldshaft/driveline/mounted_clearance.hpp>
 #include <fieldshaft/driveline/placement.hpp>
 #include <fieldshaft/driveline/planar.hpp>
 #include <fieldshaft/driveline/state.hpp>

@@ -45,6 +45,7 @@ bool has_remedies(Check check) {
   case Check::working_angle:
   case Check::turning_angle:
   case Check::transport_angle:
+  case Check::joint_lock:
   case Check::angle_difference:
   case Check::speed_variation:
   case Check::yoke_phase:

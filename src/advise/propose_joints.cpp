@@ -13,12 +13,16 @@ void propose_wide_angle(const Situation& now, bool front, bool rear, Proposals& 
   if (line.joint_rating) facts.push_back(assessing::fact("rating", *line.joint_rating));
   if (facts.empty()) return; // a joint of unknown strength cannot be ordered
   if (front && line.front_joint_kind == JointKind::plain) {
-    add(proposals, {ChangeKind::wide_angle_front, "", facts,
-                    [](Case& c) { c.driveline.front_joint_kind = JointKind::wide_angle; }});
+    add(proposals, {ChangeKind::wide_angle_front, "", facts, [](Case& c) {
+                      c.driveline.front_joint_kind = JointKind::wide_angle;
+                      c.driveline.front_joint_lock.reset(); // another joint
+                    }});
   }
   if (rear && line.rear_joint_kind == JointKind::plain) {
-    add(proposals,
-        {ChangeKind::wide_angle_rear, "", facts, [](Case& c) { c.driveline.rear_joint_kind = JointKind::wide_angle; }});
+    add(proposals, {ChangeKind::wide_angle_rear, "", facts, [](Case& c) {
+                      c.driveline.rear_joint_kind = JointKind::wide_angle;
+                      c.driveline.rear_joint_lock.reset();
+                    }});
   }
 }
 

@@ -118,6 +118,7 @@ bool of_geometry(Check check) {
   case Check::working_angle:
   case Check::turning_angle:
   case Check::transport_angle:
+  case Check::joint_lock:
   case Check::angle_difference:
   case Check::speed_variation:
   case Check::joint_torque_swing:

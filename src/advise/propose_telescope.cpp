@@ -12,24 +12,36 @@ namespace {
 
 using assessing::fact;
 
-void shorten(Stated<MeasuredLength>& length, Length cut) {
-  if (length) length->value -= cut;
+/// Every member and guard tube shorter by a cut, or longer by a negative one; the travel to a stop goes with them.
+void shorten(DrivelineCase& line, Length cut) {
+  for (auto* length :
+       {&line.closed_length, &line.closed_overlap, &line.guard_closed_length, &line.guard_closed_overlap}) {
+    if (*length) (*length)->value -= cut;
+  }
+  if (line.greatest_travel) *line.greatest_travel -= cut;
+  if (!line.middle_member) return;
+  if (line.middle_member->closed_overlap) line.middle_member->closed_overlap->value -= cut;
+  if (line.middle_member->greatest_travel) *line.middle_member->greatest_travel -= cut;
+}
+
+/// Whether every slide keeps some overlap and travel.
+bool leaves_members(const DrivelineCase& line, Length cut) {
+  const auto left = [cut](const Stated<MeasuredLength>& overlap, const Stated<Length>& travel) {
+    return (!overlap || overlap->value > cut) && (!travel || *travel > cut);
+  };
+  if (!left(line.closed_overlap, line.greatest_travel)) return false;
+  return !line.middle_member || left(line.middle_member->closed_overlap, line.middle_member->greatest_travel);
 }
 
 /// Both members and both guard tubes shortened alike; nothing where they would be gone.
 void propose_cut(const Situation& now, Length cut, const char* label, Proposals& proposals) {
   const DrivelineCase& line = now.value.driveline;
   const Length whole = millimetres(std::ceil(in(cut, unit::millimetre)));
-  if (!(whole > Length{}) || !(whole < line.closed_overlap->value)) return;
+  if (!(whole > Length{}) || !leaves_members(line, whole)) return;
   add(proposals, {ChangeKind::cut_tubes,
                   label,
                   {fact("cut", whole), fact("closed", line.closed_length->value - whole)},
-                  [whole](Case& c) {
-                    shorten(c.driveline.closed_length, whole);
-                    shorten(c.driveline.closed_overlap, whole);
-                    shorten(c.driveline.guard_closed_length, whole);
-                    shorten(c.driveline.guard_closed_overlap, whole);
-                  }});
+                  [whole](Case& c) { shorten(c.driveline, whole); }});
 }
 
 /// A cut to the clearance that all schools accept, and the smallest that one of them does.
@@ -54,12 +66,7 @@ void propose_longer(const Situation& now, const Finding& finding, bool full, Pro
                   full ? "full" : "least",
                   {fact("longer", more), fact("closed", line.closed_length->value + more),
                    fact("overlap", line.closed_overlap->value + more)},
-                  [more](Case& c) {
-                    for (auto* length : {&c.driveline.closed_length, &c.driveline.closed_overlap,
-                                         &c.driveline.guard_closed_length, &c.driveline.guard_closed_overlap}) {
-                      shorten(*length, -more);
-                    }
-                  }});
+                  [more](Case& c) { shorten(c.driveline, -more); }});
 }
 
 } // namespace

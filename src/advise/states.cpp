@@ -35,6 +35,10 @@ Case reduced(const Case& value, MachineState state) {
   part.driveline.joint_rating.reset();
   part.driveline.closed_length.reset();
   part.driveline.closed_overlap.reset();
+  part.driveline.greatest_travel.reset();
+  part.driveline.middle_member.reset();
+  part.driveline.front_joint_lock.reset();
+  part.driveline.rear_joint_lock.reset();
   part.driveline.tube = {};
   part.driveline.tube_steel = {};
   part.driveline.guard.reset();

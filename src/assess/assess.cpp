@@ -34,6 +34,8 @@ const char* check_id(Check check) noexcept {
   case Check::working_angle: return "joint.working_angle";
   case Check::turning_angle: return "joint.turning_angle";
   case Check::transport_angle: return "joint.transport_angle";
+  case Check::joint_lock: return "joint.lock";
+  case Check::wide_angle_centre: return "joint.wide_angle_centre";
   case Check::angle_difference: return "joint.angle_difference";
   case Check::speed_variation: return "joint.speed_variation";
   case Check::yoke_phase: return "joint.yoke_phase";
@@ -127,7 +129,11 @@ Assessment assessing::assess_over(const Case& value, const DrivelineOverRange& r
   assessing::Findings findings(assessment);
   assessing::check_speed(value, findings);
   assessing::check_fit(value, findings);
-  assessing::check_adaptor(value, findings);
+  if (depth == Depth::whole) {
+    assessing::check_adaptor_over(value, range, findings);
+  } else {
+    assessing::check_adaptor(value, findings);
+  }
   assessing::check_power(value, findings);
   assessing::check_strength(value, range, findings);
   assessing::check_drawbar(value, findings);

@@ -11,10 +11,14 @@ namespace assessing {
 void check_speed(const Case& value, Findings& findings);
 void check_fit(const Case& value, Findings& findings);
 void check_adaptor(const Case& value, Findings& findings);
+/// The same with what the adaptor does to angles and lengths.
+void check_adaptor_over(const Case& value, const DrivelineOverRange& range, Findings& findings);
 void check_power(const Case& value, Findings& findings);
 void check_strength(const Case& value, const DrivelineOverRange& range, Findings& findings);
 void check_drawbar(const Case& value, Findings& findings);
 void check_driveline(const Case& value, const DrivelineOverRange& range, Findings& findings);
+/// Yokes that touch, and a wide-angle joint whose centre is not over the pin.
+void check_joints(const Case& value, const DrivelineOverRange& range, Findings& findings);
 /// Phase of the yokes, torque swing of uneven joints, whirling, and resonance of the torsional line.
 void check_vibration(const Case& value, const DrivelineOverRange& range, Findings& findings);
 /// Lengths to cut and guard tubes.

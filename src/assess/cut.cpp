@@ -59,25 +59,23 @@ struct CutAnswer {
 };
 
 /// Cut in whole millimetres, as a person marks it, where the interval leaves room for that.
-TubeLengths in_whole_millimetres(TubeLengths tubes) {
+TubeLengths in_whole_millimetres(TubeLengths tubes, const Telescope& telescope, const Reach& reach) {
   const Length whole = millimetres(std::ceil(in(tubes.cut, unit::millimetre) - 1e-6));
-  const Length more = whole - tubes.cut;
-  if (tubes.closed_after - more < tubes.least_closed) return tubes;
-  tubes.cut = whole;
-  tubes.closed_after -= more;
-  tubes.overlap_at_longest -= 2.0 * more;
-  tubes.clearance_at_shortest += more;
+  if (telescope.closed_length - whole < tubes.least_closed) return tubes;
+  detail::set_cut(tubes, telescope, reach.longest, reach.shortest, whole);
   return tubes;
 }
 
 CutAnswer answer_of(const Case& value, const DrivelineOverRange& range, const RulesInUse& rules) {
   const MeasuredLength closed = *value.driveline.closed_length;
-  const MeasuredLength overlap = *value.driveline.closed_overlap;
+  MeasuredLength overlap = *value.driveline.closed_overlap;
+  for (const CaseSlide& slide : slides_of(value))
+    overlap.tolerance = std::max(overlap.tolerance, slide.overlap.tolerance);
   const Reach reach = reach_of(range, closed, overlap);
   CutAnswer answer;
-  answer.telescope = {closed.value, {overlap.value, std::nullopt}, std::nullopt};
-  answer.strictest =
-      in_whole_millimetres(tube_lengths(answer.telescope, reach.longest, reach.shortest, rules.strictest));
+  answer.telescope = telescope_of(value, false);
+  answer.strictest = in_whole_millimetres(
+      tube_lengths(answer.telescope, reach.longest, reach.shortest, rules.strictest), answer.telescope, reach);
   answer.loosest = tube_lengths(answer.telescope, reach.longest, reach.shortest, rules.loosest);
   answer.rule = overlap_rule(value, rules.strictest, overlap.value - answer.strictest.cut);
   return answer;

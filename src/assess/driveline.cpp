@@ -9,6 +9,7 @@
 #include <fieldshaft/joint.hpp>
 
 #include <algorithm>
+#include <optional>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -143,6 +144,38 @@ void check_difference(const Case& value, const DrivelineOverRange& range, Findin
   findings.add(std::move(finding));
 }
 
+/// The slide that fares worst at the longest position, each of them giving all that its own stop lets it.
+Finding overlap_finding(const Case& value, const StateExtremes& longest) {
+  const Length length = longest.longest.value;
+  const Telescope telescope = telescope_of(value, true);
+  const std::optional<Length> held = greatest_length(telescope);
+  std::optional<Finding> worst;
+  if (held && *held < length) {
+    const LimitBand band{amount_of(*held), amount_of(*held), LimitSense::at_most, {rigid_model}};
+    worst = compare(Check::overlap, amount_of(length), band, "telescope.against_stop");
+  }
+  const std::vector<CaseSlide> slides = slides_of(value);
+  for (const CaseSlide& slide : slides) {
+    if (worst && worst->status == Status::stop) break;
+    // Each measurement at the end of its tolerance that makes the answer worse.
+    const Length extension = length - telescope.closed_length;
+    const bool held_early = slides.size() > 1 && slide.travel;
+    const Length given = held_early ? std::min(*slide.travel, extension) : extension;
+    const Length left = slide.overlap.value - slide.overlap.tolerance - given;
+    const char* reason = slides.size() > 1 ? "telescope.overlap_of_three" : "telescope.overlap";
+    Finding finding = compare(Check::overlap, amount_of(left), overlap_band(value, slide.overlap.value),
+                              left < Length{} ? "telescope.apart" : reason);
+    finding.facts = {fact("slide", PhraseId{slide.name})};
+    const bool takes_over =
+        !worst || finding.status > worst->status || (finding.status == worst->status && finding.margin < worst->margin);
+    if (takes_over) worst = std::move(finding);
+  }
+  place(*worst, longest.state, longest.longest.pose);
+  worst->facts.push_back(fact("length", length));
+  if (worst->status != Status::ok) worst->advice = {"telescope.longer"};
+  return *worst;
+}
+
 void check_telescope(const Case& value, const DrivelineOverRange& range, Findings& findings) {
   const std::vector<std::string> missing = telescope_missing(value, range);
   const StateExtremes* longest = range.longest();
@@ -152,20 +185,12 @@ void check_telescope(const Case& value, const DrivelineOverRange& range, Finding
     findings.add(not_known(Check::clearance, "telescope.unstated", missing));
     return;
   }
-  const MeasuredLength closed = *value.driveline.closed_length;
-  const MeasuredLength overlap = *value.driveline.closed_overlap;
-  // Each measurement at the end of its tolerance that makes the answer worse.
-  const Length left = overlap.value - overlap.tolerance - (longest->longest.value - (closed.value - closed.tolerance));
-  Finding finding = compare(Check::overlap, amount_of(left), overlap_band(value, overlap.value),
-                            left < Length{} ? "telescope.apart" : "telescope.overlap");
-  place(finding, longest->state, longest->longest.pose);
-  finding.facts = {fact("length", longest->longest.value)};
-  if (finding.status != Status::ok) finding.advice = {"telescope.longer"};
-  findings.add(std::move(finding));
+  findings.add(overlap_finding(value, *longest));
 
+  const MeasuredLength closed = *value.driveline.closed_length;
   const Length room = shortest->shortest.value - (closed.value + closed.tolerance);
-  finding = compare(Check::clearance, amount_of(room), clearance_band(value),
-                    room < Length{} ? "telescope.bottoms" : "telescope.clearance");
+  Finding finding = compare(Check::clearance, amount_of(room), clearance_band(value),
+                            room < Length{} ? "telescope.bottoms" : "telescope.clearance");
   place(finding, shortest->state, shortest->shortest.pose);
   finding.facts = {fact("length", shortest->shortest.value)};
   if (finding.status != Status::ok) finding.advice = {"telescope.shorter"};
@@ -178,6 +203,7 @@ void check_driveline(const Case& value, const DrivelineOverRange& range, Finding
   check_angle(value, range, Check::working_angle, MachineState::working, findings);
   check_angle(value, range, Check::turning_angle, MachineState::turning, findings);
   check_angle(value, range, Check::transport_angle, MachineState::transport, findings);
+  check_joints(value, range, findings);
   check_difference(value, range, findings);
   check_variation(value, range, findings);
   check_telescope(value, range, findings);

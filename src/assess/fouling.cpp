@@ -19,7 +19,6 @@ void name_missing(std::vector<std::string>& missing, const Place& place, const s
 }
 
 void name_missing(std::vector<std::string>& missing, const std::vector<Bar>& bars, const std::string& path) {
-  if (bars.empty()) missing.push_back(path);
   for (std::size_t i = 0; i < bars.size(); ++i) {
     const std::string at = path + "[" + std::to_string(i) + "]";
     name_missing(missing, bars[i].from, at + ".from");
@@ -29,12 +28,30 @@ void name_missing(std::vector<std::string>& missing, const std::vector<Bar>& bar
 }
 
 void name_missing(std::vector<std::string>& missing, const std::vector<TyreCase>& tyres) {
-  if (tyres.empty()) missing.emplace_back("fouling.tyres");
   for (std::size_t i = 0; i < tyres.size(); ++i) {
     const std::string at = "fouling.tyres[" + std::to_string(i) + "]";
     name_missing(missing, tyres[i].centre, at + ".centre");
     if (!tyres[i].diameter) missing.push_back(at + ".diameter");
     if (!tyres[i].width) missing.push_back(at + ".width");
+  }
+}
+
+/// A list without a part says nothing of such parts. Of a mounted machine it is the links that have to be stated.
+void name_missing(std::vector<std::string>& missing, const Case& value) {
+  const FoulingParts& parts = value.fouling;
+  if (is_trailed(value)) {
+    for (auto& path : unstated({{!parts.tractor.empty(), "fouling.tractor"},
+                                {!parts.implement.empty(), "fouling.implement"},
+                                {!parts.tyres.empty(), "fouling.tyres"}})) {
+      missing.push_back(std::move(path));
+    }
+    return;
+  }
+  const LowerLinks links = parts.lower_links.value_or(LowerLinks{});
+  for (auto& path : unstated({{links.pivot_span.has_value(), "fouling.lower_links.pivot_span"},
+                              {links.hitch_span.has_value(), "fouling.lower_links.hitch_span"},
+                              {links.diameter.has_value(), "fouling.lower_links.diameter"}})) {
+    missing.push_back(std::move(path));
   }
 }
 
@@ -51,6 +68,7 @@ Rod rod_of(const Bar& bar) { return {position_of(bar.from), position_of(bar.to),
 Tyre tyre_of(const TyreCase& tyre) { return {position_of(tyre.centre), 0.5 * *tyre.diameter, *tyre.width}; }
 
 /// No two parts come nearer to each other by more than all that their places and the driveline's may be off together.
+/// What the linkage may be off is reckoned with where it moves.
 Length tolerance_of(const FoulingParts& parts, const DrivelineTolerance& driveline) {
   const auto bar_tolerance = [](const std::vector<Bar>& bars) {
     Length most{};
@@ -62,7 +80,10 @@ Length tolerance_of(const FoulingParts& parts, const DrivelineTolerance& driveli
   const Length joints =
       driveline.front_joint + driveline.rear_joint + driveline.input_behind + driveline.input_left + driveline.input_up;
   const Length pin = driveline.pin_distance + driveline.pin_lateral + driveline.pin_drop;
-  return joints + pin + bar_tolerance(parts.tractor) + bar_tolerance(parts.implement) + tyre;
+  const Length links = parts.lower_links ? 0.5 * std::max(parts.lower_links->pivot_span->tolerance,
+                                                          parts.lower_links->hitch_span->tolerance)
+                                         : Length{};
+  return joints + pin + bar_tolerance(parts.tractor) + bar_tolerance(parts.implement) + tyre + links;
 }
 
 /// The least clearance of one kind of parts in one state.
@@ -89,6 +110,29 @@ template <class Look> void each_part(const Case& value, const Surroundings& arou
   }
 }
 
+/// The same for a mounted machine, the links as parts of their own.
+Nearest nearest_mounted(const Case& value, const DrivelineOverRange& range, const FoulingData& data) {
+  Nearest nearest;
+  bool first = true;
+  for (const StateExtremes& state : range.states) {
+    const MountedRange positions = positions_of(value, state.state);
+    const auto look = [&](const MountedSurroundings& one, const std::string& part, const char* against) {
+      const MountedClearance clear = mounted_clearance(value, positions, {true, {}, one, {}});
+      const Length room = clear.least.lower - data.tolerance;
+      if (!first && room >= nearest.room) return;
+      first = false;
+      const Attitude& at = clear.least.at;
+      nearest = {room, state.state, {at.yaw, at.pitch, at.roll, clear.at.lift}, part, against};
+    };
+    each_part(value, data.around.fixed, [&](const Surroundings& one, const std::string& part, const char* against) {
+      look({one, {}}, part, against);
+    });
+    if (data.around.links)
+      look({{data.around.fixed.guard_radius, {}, {}, {}}, data.around.links}, "", "fouling.driveline");
+  }
+  return nearest;
+}
+
 Nearest nearest_part(const Case& value, const DrivelineOverRange& range, const FoulingData& data) {
   const Driveline driveline = driveline_of(value);
   const Position pin = pin_of(value);
@@ -96,7 +140,7 @@ Nearest nearest_part(const Case& value, const DrivelineOverRange& range, const F
   bool first = true;
   for (const StateExtremes& state : range.states) {
     const AttitudeRange attitudes = attitudes_of(value, state.state);
-    each_part(value, data.around, [&](const Surroundings& one, const std::string& part, const char* against) {
+    each_part(value, data.around.fixed, [&](const Surroundings& one, const std::string& part, const char* against) {
       const Extreme<Length> least = least_clearance(driveline, pin, attitudes, one);
       const Length room = least.lower - data.tolerance;
       if (!first && room >= nearest.room) return;
@@ -112,19 +156,30 @@ Nearest nearest_part(const Case& value, const DrivelineOverRange& range, const F
 FoulingData fouling_data(const Case& value) {
   const FoulingParts& parts = value.fouling;
   FoulingData data;
-  data.stated = !parts.tractor.empty() || !parts.implement.empty() || !parts.tyres.empty();
+  data.stated = !parts.tractor.empty() || !parts.implement.empty() || !parts.tyres.empty() || parts.lower_links;
   name_missing(data.missing, parts.tractor, "fouling.tractor");
   name_missing(data.missing, parts.implement, "fouling.implement");
   name_missing(data.missing, parts.tyres);
+  name_missing(data.missing, value);
   if (!value.driveline.guard_diameter) data.missing.emplace_back("driveline.guard_diameter");
   for (std::string& path : layout_missing(value)) data.missing.push_back(std::move(path));
-  if (!data.complete() || !is_trailed(value)) return data;
-  data.around.guard_radius = 0.5 * *value.driveline.guard_diameter;
-  for (const Bar& bar : parts.tractor) data.around.on_tractor.push_back(rod_of(bar));
-  for (const Bar& bar : parts.implement) data.around.on_implement.push_back(rod_of(bar));
-  for (const TyreCase& tyre : parts.tyres) data.around.tyres.push_back(tyre_of(tyre));
-  data.tolerance = tolerance_of(parts, trailed_tolerance(value));
+  if (!data.complete()) return data;
+  Surroundings& around = data.around.fixed;
+  around.guard_radius = 0.5 * *value.driveline.guard_diameter;
+  for (const Bar& bar : parts.tractor) around.on_tractor.push_back(rod_of(bar));
+  for (const Bar& bar : parts.implement) around.on_implement.push_back(rod_of(bar));
+  for (const TyreCase& tyre : parts.tyres) around.tyres.push_back(tyre_of(tyre));
+  data.tolerance =
+      tolerance_of(parts, is_trailed(value) ? trailed_tolerance(value) : mounted_tolerance(value).driveline);
+  if (parts.lower_links) {
+    const LowerLinks& links = *parts.lower_links;
+    data.around.links = LowerLinkRods{links.pivot_span->value, links.hitch_span->value, 0.5 * *links.diameter};
+  }
   return data;
+}
+
+MountedClearance mounted_clearance(const Case& value, const MountedRange& positions, const FoulingData& data) {
+  return least_clearance(driveline_of(value), linkage_of(value), mounted_tolerance(value), positions, data.around);
 }
 
 LimitBand fouling_band(const Case& value) {
@@ -144,16 +199,12 @@ LimitBand fouling_band(const Case& value) {
 void check_fouling(const Case& value, const DrivelineOverRange& range, Findings& findings) {
   const FoulingData data = fouling_data(value);
   if (!data.stated && value.tractor.hitch.kind == HitchKind::three_point) {
-    findings.not_examined(Check::fouling);
+    findings.not_examined(Check::fouling, {"fouling.lower_links", "driveline.guard_diameter"});
     return;
   }
   if (!data.stated) {
     findings.not_examined(Check::fouling,
                           {"fouling.tractor", "fouling.implement", "fouling.tyres", "driveline.guard_diameter"});
-    return;
-  }
-  if (!is_trailed(value)) {
-    findings.add(not_known(Check::fouling, "fouling.mounted", {}));
     return;
   }
   std::vector<std::string> missing = data.missing;
@@ -162,14 +213,16 @@ void check_fouling(const Case& value, const DrivelineOverRange& range, Findings&
     findings.add(not_known(Check::fouling, "fouling.unstated", missing));
     return;
   }
-  const Nearest nearest = nearest_part(value, range, data);
+  const bool trailed = is_trailed(value);
+  const Nearest nearest = trailed ? nearest_part(value, range, data) : nearest_mounted(value, range, data);
   Finding finding = compare(Check::fouling, amount_of(nearest.room), fouling_band(value),
                             nearest.room < Length{} ? "fouling.touches" : "fouling.room");
+  const bool by_links = nearest.part.empty();
   finding.state = nearest.state;
   finding.pose = nearest.pose;
-  finding.facts = {fact("part", nearest.part), fact("against", PhraseId{nearest.against}),
-                   fact("tolerance", data.tolerance)};
-  if (finding.status != Status::ok) finding.advice = {"fouling.keep_clear"};
+  finding.facts = {by_links ? fact("part", PhraseId{"fouling.part.links"}) : fact("part", nearest.part),
+                   fact("against", PhraseId{nearest.against}), fact("tolerance", data.tolerance)};
+  if (finding.status != Status::ok) finding.advice = {trailed ? "fouling.keep_clear" : "fouling.keep_clear_mounted"};
   findings.add(std::move(finding));
 }
 

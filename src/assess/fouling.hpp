@@ -12,13 +12,16 @@ namespace assessing {
 struct FoulingData {
   bool stated = false;              ///< some part is named
   std::vector<std::string> missing; ///< what would have to be stated beside
-  Surroundings around;              ///< of all parts, where nothing is missing
+  MountedSurroundings around;       ///< of all parts, where nothing is missing; links of a mounted machine only
   Length tolerance{};               ///< by how much all measurements together may bring two parts nearer
 
   bool complete() const { return stated && missing.empty(); }
 };
 
 FoulingData fouling_data(const Case& value);
+
+/// The least clearance of a mounted machine over positions, the linkage within its tolerances.
+MountedClearance mounted_clearance(const Case& value, const MountedRange& positions, const FoulingData& data);
 
 /// Room to leave: a rule of this library where the case states none. Below zero the parts touch.
 LimitBand fouling_band(const Case& value);

@@ -1,6 +1,7 @@
 #include "assess/geometry.hpp"
 
 #include "assess/layout.hpp"
+#include "assess/limits.hpp"
 
 #include <algorithm>
 
@@ -140,10 +141,7 @@ DrivelineOverRange driveline_over_range(const Case& value) {
 
 std::vector<std::string> telescope_missing(const Case& value, const DrivelineOverRange& range) {
   std::vector<std::string> missing = range.missing_for_all();
-  for (auto& path : unstated({{value.driveline.closed_length.has_value(), "driveline.closed_length"},
-                              {value.driveline.closed_overlap.has_value(), "driveline.closed_overlap"}})) {
-    missing.push_back(std::move(path));
-  }
+  for (std::string& path : telescope_entries_missing(value.driveline)) missing.push_back(std::move(path));
   return missing;
 }
 

@@ -2,6 +2,8 @@
 
 #include "assess/checks.hpp"
 
+#include <algorithm>
+
 namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
@@ -56,18 +58,61 @@ void check_guards(const Case& value, Findings& findings) {
       guarding_rule, findings);
 }
 
-void check_adaptor(const Case& value, Findings& findings) {
+namespace {
+
+Finding adaptor_finding(const Case& value) {
   const auto& adaptor = value.driveline.adaptor;
-  if (!adaptor) {
-    findings.add(not_known(Check::adaptor, "adaptor.unstated", {"driveline.adaptor"}));
-    return;
-  }
+  if (!adaptor) return not_known(Check::adaptor, "adaptor.unstated", {"driveline.adaptor"});
   Finding finding = make_finding(Check::adaptor, Status::ok, "adaptor.none");
   if (adaptor->present) {
     finding = make_finding(Check::adaptor, Status::stop, "adaptor.fitted");
     finding.advice = {"adaptor.remove"};
   }
   finding.basis = {adaptor_rule};
+  return finding;
+}
+
+/// Worst angles and shortest length over all states.
+struct Extremes {
+  Angle front{};
+  Angle rear{};
+  Length shortest{};
+};
+
+Extremes extremes_of(const DrivelineOverRange& range) {
+  Extremes all{{}, {}, range.shortest()->shortest.value};
+  for (const StateExtremes& state : range.states) {
+    all.front = std::max(all.front, state.front.value);
+    all.rear = std::max(all.rear, state.rear.value);
+  }
+  return all;
+}
+
+} // namespace
+
+void check_adaptor(const Case& value, Findings& findings) { findings.add(adaptor_finding(value)); }
+
+void check_adaptor_over(const Case& value, const DrivelineOverRange& range, Findings& findings) {
+  Finding finding = adaptor_finding(value);
+  Case without = value;
+  without.driveline.adaptor = Fitted<Adaptor>{};
+  if (finding.status == Status::stop && !range.states.empty() && range.missing_for_all().empty()) {
+    const DrivelineOverRange bare = driveline_over_range(without);
+    if (bare.states.size() == range.states.size()) {
+      const Extremes now = extremes_of(range);
+      const Extremes then = extremes_of(bare);
+      const Length joint = value.driveline.front_joint->value;
+      finding.reason = "adaptor.moves";
+      finding.facts = {fact("joint", joint + *value.driveline.adaptor->item.length),
+                       fact("own_joint", joint),
+                       fact("front", now.front),
+                       fact("own_front", then.front),
+                       fact("rear", now.rear),
+                       fact("own_rear", then.rear),
+                       fact("shortest", now.shortest),
+                       fact("own_shortest", then.shortest)};
+    }
+  }
   findings.add(std::move(finding));
 }
 

@@ -50,6 +50,8 @@ std::vector<std::string> layout_missing(const Case& value) {
                            {input.lateral.has_value(), "implement.input.lateral"},
                            {driveline.front_joint.has_value(), "driveline.front_joint"},
                            {driveline.rear_joint.has_value(), "driveline.rear_joint"}});
+  const bool adaptor_unknown = driveline.adaptor && driveline.adaptor->present && !driveline.adaptor->item.length;
+  if (adaptor_unknown) missing.emplace_back("driveline.adaptor.length");
   if (hitch.kind == HitchKind::three_point) append(missing, linkage_missing(value));
   if (hitch.kind == HitchKind::drawbar) append(missing, drawbar_missing(hitch));
   return missing;
@@ -64,7 +66,8 @@ Driveline driveline_of(const Case& value) {
   driveline.rear_joint = value.driveline.rear_joint->value;
   const InputConnection& input = value.implement.input;
   driveline.input = {-input.behind->value, input.lateral->value, input.above->value};
-  return driveline;
+  const auto& adaptor = value.driveline.adaptor;
+  return adaptor && adaptor->present ? with_adaptor(driveline, *adaptor->item.length) : driveline;
 }
 
 Position pin_of(const Case& value) {

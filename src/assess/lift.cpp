@@ -1,6 +1,7 @@
 // How high one may lift a mounted machine while its PTO turns, before a limit of its driveline is broken.
 
 #include "assess/checks.hpp"
+#include "assess/fouling.hpp"
 #include "assess/geometry.hpp"
 #include "assess/layout.hpp"
 #include "assess/limits.hpp"
@@ -25,18 +26,23 @@ Length highest_stated(const Case& value) {
   return highest;
 }
 
-LiftLimit limit_within(const Case& value, const MountedRange& positions, const DrivelineLimits& limits) {
+/// Where what may foul is stated, with the room that is to be left.
+LiftLimit limit_within(const Case& value, const MountedRange& positions, const DrivelineLimits& limits,
+                       const FoulingData& fouling, Amount room) {
   EnvelopeOptions options;
   options.with_speed_variation = false;
   const MountedTolerance tolerance = mounted_tolerance(value);
-  return detail::highest_lift(
-      positions.lift, limits,
-      [&](const LengthRange& lift) {
-        MountedRange part = positions;
-        part.lift = lift;
-        return mounted_envelope(value, tolerance, part, options).envelope;
-      },
-      fineness);
+  const auto judge = [&](const LengthRange& lift) {
+    MountedRange part = positions;
+    part.lift = lift;
+    LimitCheck check = check_limits(mounted_envelope(value, tolerance, part, options).envelope, limits);
+    if (!check.holds || !fouling.complete()) return check;
+    const MountedClearance clear = mounted_clearance(value, part, fouling);
+    detail::check_limit(check, clear.least, std::optional<Length>(metres(room.si) + fouling.tolerance),
+                        LimitKind::clearance, false);
+    return check;
+  };
+  return detail::highest_lift(positions.lift, judge, fineness);
 }
 
 /// Rounded inward to whole millimetres; the lift that the case states stays where it is proved.
@@ -58,13 +64,19 @@ const char* what_stops(const LiftLimit& limit) {
   return "turn.stop.nothing";
 }
 
-Finding lift_finding(const Case& value, MachineState state, bool driven, Length highest) {
+const char* lift_fouling_phrase(const FoulingData& fouling) {
+  if (fouling.complete()) return "lift.fouling.considered";
+  return fouling.stated ? "lift.fouling.partly" : "lift.fouling.unstated";
+}
+
+Finding lift_finding(const Case& value, MachineState state, bool driven, Length highest, const FoulingData& fouling) {
   MountedRange positions = positions_of(value, state);
   positions.lift.high = highest;
   const StateLimits limits = state_limits(value, state, driven);
   const Length stated = range_of(value, state)->lift->high;
-  const LiftLimit strictest = limit_within(value, positions, limits.strictest);
-  const LiftLimit loosest = limit_within(value, positions, limits.loosest);
+  const LimitBand room = fouling_band(value);
+  const LiftLimit strictest = limit_within(value, positions, limits.strictest, fouling, room.strictest);
+  const LiftLimit loosest = limit_within(value, positions, limits.loosest, fouling, room.loosest);
   const bool breaks_low = !strictest.low_end;
   Finding finding = make_finding(Check::lift_limit, Status::ok, breaks_low ? "lift.not_even_low" : "lift.limit");
   if (breaks_low || stated > strictest.allowed) finding.status = Status::caution;
@@ -77,7 +89,13 @@ Finding lift_finding(const Case& value, MachineState state, bool driven, Length 
   finding.pose = PoseAt{decides.at.yaw, decides.at.pitch, decides.at.roll, decides.broken};
   finding.basis = limits.basis;
   finding.facts = {fact("lift", shown(strictest, stated)), fact("lift_most", shown(loosest, stated)),
-                   fact("stop", PhraseId{what_stops(strictest)}), fact("from", positions.lift.low)};
+                   fact("stop", PhraseId{what_stops(strictest)}), fact("from", positions.lift.low),
+                   fact("fouling", PhraseId{lift_fouling_phrase(fouling)})};
+  if (fouling.complete()) finding.basis.push_back(room.basis.front());
+  if (fouling.stated && !fouling.complete()) {
+    finding.missing = fouling.missing;
+    finding.status = worse(finding.status, Status::not_known);
+  }
   if (finding.status != Status::ok) finding.advice = {"lift.no_higher"};
   return finding;
 }
@@ -97,10 +115,11 @@ void check_lift_limit(const Case& value, const DrivelineOverRange& range, Findin
     findings.add(not_known(Check::lift_limit, "lift.unstated", missing));
     return;
   }
+  const FoulingData fouling = fouling_data(value);
   try {
-    findings.add(lift_finding(value, lifted, state->driven, highest_stated(value)));
+    findings.add(lift_finding(value, lifted, state->driven, highest_stated(value), fouling));
   } catch (const InputError&) { // another state's lift is out of reach; this one's was examined
-    findings.add(lift_finding(value, lifted, state->driven, range_of(value, lifted)->lift->high));
+    findings.add(lift_finding(value, lifted, state->driven, range_of(value, lifted)->lift->high, fouling));
   }
 }
 

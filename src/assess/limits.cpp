@@ -3,6 +3,7 @@
 #include <fieldshaft/joint.hpp>
 
 #include <algorithm>
+#include <limits>
 #include <string_view>
 
 namespace fieldshaft {
@@ -39,9 +40,38 @@ LimitBand with_stated(LimitBand practice, Amount stated, const char* name) {
 LimitBand angle_band(const Case& value, MachineState state, bool driven, JointKind kind) {
   const bool wide = kind == JointKind::wide_angle;
   const JointAnglePractice& practice = wide ? wide_angle_joint_practice : plain_joint_practice;
-  if (!driven) return angle_band(wide ? practice.at_rest : plain_at_rest, value.limits.transport_angle);
-  if (state == MachineState::working) return angle_band(practice.working, value.limits.working_angle);
-  return angle_band(practice.turning, value.limits.turning_angle);
+  const Limits& own = value.limits;
+  const auto stated = [wide](const Stated<Angle>& of_any, const Stated<Angle>& of_wide) {
+    return wide && of_wide ? of_wide : of_any;
+  };
+  if (!driven)
+    return angle_band(wide ? practice.at_rest : plain_at_rest, stated(own.transport_angle, own.wide_transport_angle));
+  if (state == MachineState::working)
+    return angle_band(practice.working, stated(own.working_angle, own.wide_working_angle));
+  return angle_band(practice.turning, stated(own.turning_angle, own.wide_turning_angle));
+}
+
+std::vector<std::string> telescope_entries_missing(const DrivelineCase& driveline) {
+  const auto& middle = driveline.middle_member;
+  return unstated({{driveline.closed_length.has_value(), "driveline.closed_length"},
+                   {driveline.closed_overlap.has_value(), "driveline.closed_overlap"},
+                   {!middle || middle->closed_overlap, "driveline.middle_member.closed_overlap"}});
+}
+
+std::vector<CaseSlide> slides_of(const Case& value) {
+  const DrivelineCase& line = value.driveline;
+  if (!line.middle_member) return {{*line.closed_overlap, line.greatest_travel, "telescope.slide.only"}};
+  const MiddleMember& middle = *line.middle_member;
+  return {{*line.closed_overlap, line.greatest_travel, "telescope.slide.front"},
+          {*middle.closed_overlap, middle.greatest_travel, "telescope.slide.rear"}};
+}
+
+Telescope telescope_of(const Case& value, bool worst) {
+  const auto least = [worst](MeasuredLength length) { return worst ? length.value - length.tolerance : length.value; };
+  const std::vector<CaseSlide> slides = slides_of(value);
+  Telescope telescope{least(*value.driveline.closed_length), {least(slides[0].overlap), slides[0].travel}, {}};
+  if (slides.size() > 1) telescope.second_slide = Slide{least(slides[1].overlap), slides[1].travel};
+  return telescope;
 }
 
 LimitBand overlap_band(const Case& value, Length closed_overlap) {
@@ -71,10 +101,12 @@ LimitBand clearance_band(const Case& value) {
 
 std::vector<std::string> limits_missing(const Case& value) {
   const DrivelineCase& driveline = value.driveline;
-  return unstated({{driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
-                   {driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"},
-                   {driveline.closed_length.has_value(), "driveline.closed_length"},
-                   {driveline.closed_overlap.has_value(), "driveline.closed_overlap"}});
+  std::vector<std::string> missing = telescope_entries_missing(driveline);
+  for (auto& path : unstated({{driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
+                              {driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"}})) {
+    missing.push_back(std::move(path));
+  }
+  return missing;
 }
 
 namespace {
@@ -88,20 +120,46 @@ void append_new(std::vector<Source>& basis, const std::vector<Source>& more) {
 
 } // namespace
 
+namespace {
+
+/// No rule allows a joint to bend past the angle at which its yokes touch.
+LimitBand up_to_lock(LimitBand band, const Stated<Angle>& lock) {
+  if (!lock) return band;
+  band.strictest.si = std::min(band.strictest.si, lock->value());
+  band.loosest.si = std::min(band.loosest.si, lock->value());
+  band.basis.push_back(lock_as_stated);
+  return band;
+}
+
+/// How far the telescope may come out: until a slide that gives all it can overlaps too little, or stops hold.
+Length longest_allowed(const Case& value, Amount LimitBand::*end) {
+  const Telescope telescope = telescope_of(value, true);
+  const std::optional<Length> held = greatest_length(telescope);
+  Length longest = held.value_or(metres(std::numeric_limits<double>::infinity()));
+  for (const CaseSlide& slide : slides_of(value)) {
+    const Length overlap = slide.overlap.value - slide.overlap.tolerance;
+    const Length least = metres((overlap_band(value, slide.overlap.value).*end).si);
+    if (slide.travel && overlap - *slide.travel >= least) continue;
+    longest = std::min(longest, telescope.closed_length + overlap - least);
+  }
+  return longest;
+}
+
+} // namespace
+
 StateLimits state_limits(const Case& value, MachineState state, bool driven) {
   const MeasuredLength closed = *value.driveline.closed_length;
-  const MeasuredLength overlap = *value.driveline.closed_overlap;
-  const LimitBand front = angle_band(value, state, driven, *value.driveline.front_joint_kind);
-  const LimitBand rear = angle_band(value, state, driven, *value.driveline.rear_joint_kind);
-  const LimitBand left = overlap_band(value, overlap.value);
+  const DrivelineCase& line = value.driveline;
+  const LimitBand front = up_to_lock(angle_band(value, state, driven, *line.front_joint_kind), line.front_joint_lock);
+  const LimitBand rear = up_to_lock(angle_band(value, state, driven, *line.rear_joint_kind), line.rear_joint_lock);
+  const LimitBand left = overlap_band(value, line.closed_overlap->value);
   const LimitBand room = clearance_band(value);
-  const Length pulled_apart = closed.value - closed.tolerance + overlap.value - overlap.tolerance;
   const Length pushed_together = closed.value + closed.tolerance;
   const auto limits = [&](Amount LimitBand::*end) {
     DrivelineLimits all;
     all.front_angle = radians((front.*end).si);
     all.rear_angle = radians((rear.*end).si);
-    all.longest = pulled_apart - metres((left.*end).si);
+    all.longest = longest_allowed(value, end);
     all.shortest = pushed_together + metres((room.*end).si);
     return all;
   };

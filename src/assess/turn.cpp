@@ -44,7 +44,7 @@ TurnLimits limits_within(const Question& q, const DrivelineLimits& limits, const
   TurnLimits turns = turn_limit(q.driveline, q.pin, q.tolerance, q.attitudes, limits, fineness);
   if (!fouling.complete()) return turns;
   const TurnLimits clear =
-      turn_limit(q.driveline, q.pin, q.attitudes, fouling.around, metres(room.si) + fouling.tolerance, degrees(0.1));
+      turn_limit(q.driveline, q.pin, q.attitudes, fouling.around.fixed, metres(room.si) + fouling.tolerance, degrees(0.1));
   take_smaller(turns.left, clear.left);
   take_smaller(turns.right, clear.right);
   return turns;

@@ -88,6 +88,9 @@ std::vector<std::string> whirl_missing(const Case& value, const DrivelineOverRan
   std::vector<std::string> missing = telescope_missing(value, range);
   add_missing_tube(value.driveline.tube, "driveline.tube", missing);
   add_missing_tube(value.driveline.other_tube, "driveline.other_tube", missing);
+  if (value.driveline.middle_member) {
+    add_missing_tube(value.driveline.middle_member->tube, "driveline.middle_member.tube", missing);
+  }
   const PtoGear* gear = selected_gear(value);
   for (auto& path : unstated({{gear != nullptr, "tractor.pto.selected"},
                               {gear == nullptr || gear->pto_speed.has_value(), "tractor.pto.gears[].pto_speed"},
@@ -106,22 +109,53 @@ LimitBand whirl_band(const Case& value) {
                   working_speed_share.high.source,
                   overlap_stiffness_share.source,
                   steel::youngs_modulus.source,
-                  {"both members taken as equally long", Standing::common_practice}}};
+                  {"all members taken as equally long", Standing::common_practice}}};
   if (!value.limits.critical_speed_share) return band;
   return with_stated(band, {*value.limits.critical_speed_share, Kind::share},
                      "share of the critical speed as the case states it");
 }
 
+/// The telescope of the case, its members taken as equally long.
+struct WhirlingCase {
+  WhirlTelescope telescope;
+  std::vector<MemberSection> sections;
+  Length apart{}; ///< joint centre distance from which members come apart
+};
+
+WhirlingCase whirling_case(const Case& value) {
+  const DrivelineCase& line = value.driveline;
+  const Length closed = line.closed_length->value;
+  const Length overlap = line.closed_overlap->value;
+  WhirlingCase whirling{{}, {member_section(line.tube), member_section(line.other_tube)}, closed + overlap};
+  const auto of = [&whirling](std::size_t i, Length length) { return member(whirling.sections[i], length); };
+  if (!line.middle_member) {
+    const Length each = 0.5 * (closed + overlap);
+    whirling.telescope = {of(0, each), of(1, each)};
+    return whirling;
+  }
+  const MiddleMember& middle = *line.middle_member;
+  const Length second = middle.closed_overlap->value;
+  const Length each = (closed + overlap + second) / 3.0;
+  whirling.sections.push_back(member_section(middle.tube));
+  whirling.telescope = {of(0, each), of(1, each)};
+  const auto kept = [](Length whole, const Stated<Length>& travel) { return travel ? whole - *travel : Length{}; };
+  whirling.telescope.middle = WhirlMiddle{of(2, each).tube, overlap, kept(overlap, line.greatest_travel), second,
+                                          kept(second, middle.greatest_travel)};
+  whirling.apart =
+      closed + (overlap - whirling.telescope.middle->front_least) + (second - whirling.telescope.middle->rear_least);
+  return whirling;
+}
+
 void judge_whirling(const Case& value, const DrivenLengths& lengths, Findings& findings) {
-  const MemberSection sections[] = {member_section(value.driveline.tube), member_section(value.driveline.other_tube)};
+  const WhirlingCase whirling = whirling_case(value);
+  const std::vector<MemberSection>& sections = whirling.sections;
+  const WhirlTelescope& telescope = whirling.telescope;
   const Length closed = value.driveline.closed_length->value;
-  const Length each = 0.5 * (closed + value.driveline.closed_overlap->value);
   const Length longest = lengths.longest->longest.value;
-  if (!(longest < 2.0 * each)) {
+  if (!(longest < whirling.apart)) {
     findings.add(not_known(Check::whirling, "whirl.apart", {}));
     return;
   }
-  const WhirlTelescope telescope{member(sections[0], each), member(sections[1], each)};
   // Shorter than closed it cannot be: there the members bottom, which is another finding.
   const Length shortest = std::min(longest, std::max(closed, lengths.shortest->shortest.value));
   const AngularSpeed speed = *pto_speed_at_high_idle(value);

@@ -182,6 +182,25 @@ void check_tube(Problems& problems, const std::string& path, const TubeProfile& 
   }
 }
 
+/// A stop that lets a slide go further than its overlap is none; no member overlaps by more than the whole.
+void check_slide(Problems& problems, const std::string& path, const Stated<MeasuredLength>& overlap,
+                 const Stated<Length>& travel, const Stated<MeasuredLength>& closed) {
+  expect_below(problems, (path + ".closed_overlap").c_str(), overlap, closed, "driveline.closed_length",
+               [](MeasuredLength l) { return l.value; });
+  if (!travel || !overlap || *travel < overlap->value) return;
+  problems.push_back({path + ".greatest_travel", text_of(amount_of(*travel)),
+                      "less than " + path + ".closed_overlap (" + text_of(amount_of(overlap->value)) + ")"});
+}
+
+void check_telescope(Problems& problems, const DrivelineCase& driveline) {
+  check_slide(problems, "driveline", driveline.closed_overlap, driveline.greatest_travel, driveline.closed_length);
+  if (!driveline.middle_member) return;
+  const MiddleMember& middle = *driveline.middle_member;
+  check_slide(problems, "driveline.middle_member", middle.closed_overlap, middle.greatest_travel,
+              driveline.closed_length);
+  check_tube(problems, "driveline.middle_member.tube", middle.tube);
+}
+
 void check_positions(Problems& problems, const Stated<double>& positions) {
   if (!positions || (*positions == std::floor(*positions) && *positions <= 1000.0)) return;
   problems.push_back({"driveline.telescope_positions", check::text_of(*positions, ""), "a whole number up to 1000"});
@@ -249,7 +268,7 @@ void check_torsion(Problems& problems, const TorsionCase& torsion) {
   }
 }
 
-void check_hitch(Problems& problems, const Hitch& hitch) {
+void check_hitch(Problems& problems, const Hitch& hitch, const FoulingParts& fouling) {
   const bool drawbar_data = hitch.distance || hitch.drop || hitch.lateral;
   const bool linkage_data = hitch.lower_pivot_behind || hitch.lower_pivot_below || hitch.lower_link ||
                             hitch.top_pivot_behind || hitch.top_pivot_below || hitch.top_link;
@@ -259,6 +278,9 @@ void check_hitch(Problems& problems, const Hitch& hitch) {
   if (hitch.kind == HitchKind::three_point && drawbar_data) {
     problems.push_back(
         {"tractor.hitch", "a three-point hitch with drawbar dimensions", "the pivots and lengths of the links"});
+  }
+  if (hitch.kind == HitchKind::drawbar && fouling.lower_links) {
+    problems.push_back({"fouling.lower_links", "lower links beside a drawbar", "no lower links"});
   }
   if (!hitch.kind && (drawbar_data || linkage_data)) {
     problems.push_back({"tractor.hitch.kind", "missing", "\"drawbar\" or \"three-point\" beside its dimensions"});
@@ -327,12 +349,10 @@ void check_ranges(Problems& problems, const Case& value) {
 
 void find_contradictions(const Case& value, Problems& problems) {
   const auto same = [](AngularSpeed w) { return w; };
-  const auto measured = [](MeasuredLength l) { return l.value; };
   const Engine& engine = value.tractor.engine;
   expect_below(problems, "tractor.engine.rated_speed", engine.rated_speed, engine.high_idle, "tractor.engine.high_idle",
                same);
-  expect_below(problems, "driveline.closed_overlap", value.driveline.closed_overlap, value.driveline.closed_length,
-               "driveline.closed_length", measured);
+  check_telescope(problems, value.driveline);
   check_interface(problems, "tractor.pto.stub", value.tractor.pto.stub);
   check_interface(problems, "driveline.tractor_yoke", value.driveline.tractor_yoke);
   check_other_stubs(problems, value.tractor.pto);
@@ -345,7 +365,7 @@ void find_contradictions(const Case& value, Problems& problems) {
   check_tube(problems, "driveline.other_tube", value.driveline.other_tube);
   check_positions(problems, value.driveline.telescope_positions);
   if (value.torsion) check_torsion(problems, *value.torsion);
-  check_hitch(problems, value.tractor.hitch);
+  check_hitch(problems, value.tractor.hitch, value.fouling);
   check_ranges(problems, value);
   check_prices(problems, value.prices);
 }

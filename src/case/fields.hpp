@@ -169,20 +169,35 @@ template <class V> void fields(V& v, HandCheck& check) {
   v.field("lift", check.lift, any_size, "mounted: lower hitch points above the front pivots of the lower links then");
 }
 
+template <class V> void fields(V& v, MiddleMember& middle) {
+  v.field("closed_overlap", middle.closed_overlap, above_zero,
+          "its overlap with the member at the implement, fully closed");
+  v.field("greatest_travel", middle.greatest_travel, above_zero, "travel of that slide, where a stop ends it");
+  v.object("tube", middle.tube, "the middle member itself, of steel: to examine whirling");
+}
+
 template <class V> void fields(V& v, DrivelineCase& driveline) {
   v.object("tractor_yoke", driveline.tractor_yoke, "spline of the yoke at the tractor's end");
   v.choice("seat", driveline.seat, "how that yoke sits on the stub: with clearance (usual), or clamped");
   v.field("hub_length", driveline.hub_length, above_zero, "length of the yoke's splined hub");
   v.choice("front_joint_kind", driveline.front_joint_kind, "kind of the joint at the tractor");
   v.choice("rear_joint_kind", driveline.rear_joint_kind, "kind of the joint at the implement");
+  v.field("front_joint_lock", driveline.front_joint_lock, joint_limit,
+          "angle at which the yokes of the joint at the tractor touch, by its manual or measured");
+  v.field("rear_joint_lock", driveline.rear_joint_lock, joint_limit, "the same of the joint at the implement");
   v.field("yoke_phase", driveline.yoke_phase, full_turn,
           "rear yoke of the intermediate shaft turned against its front yoke; \"0 deg\" when both stand in line");
   v.field("joint_rating", driveline.joint_rating, some_torque, "highest torque of the weaker joint by its manual");
-  v.field("front_joint", driveline.front_joint, above_zero, "end of the stub to the front joint's centre, as coupled");
+  v.field("front_joint", driveline.front_joint, above_zero,
+          "end of the stub to the front joint's centre, as coupled, without an adaptor: its length is added");
   v.field("rear_joint", driveline.rear_joint, above_zero,
           "end of the input shaft to the rear joint's centre, as coupled");
   v.field("closed_length", driveline.closed_length, above_zero, "joint centre to joint centre, fully closed");
   v.field("closed_overlap", driveline.closed_overlap, above_zero, "overlap of the telescoping members, fully closed");
+  v.field("greatest_travel", driveline.greatest_travel, above_zero,
+          "travel of that slide, where a stop ends it: \"350 mm\"");
+  v.part("middle_member", driveline.middle_member,
+         "third member between the other two; then closed_overlap is that of the member at the tractor with it");
   v.list("hand_checks", driveline.hand_checks, "lengths measured by hand at two poses or more, to check the model");
   v.field("guard_closed_length", driveline.guard_closed_length, above_zero,
           "joint centre to joint centre with the guard tubes pushed together until they bottom");
@@ -241,6 +256,13 @@ template <class V> void fields(V& v, Limits& limits) {
   v.field("working_angle", limits.working_angle, joint_limit, "largest joint angle in work");
   v.field("turning_angle", limits.turning_angle, joint_limit, "largest joint angle while turning under power");
   v.field("transport_angle", limits.transport_angle, joint_limit, "largest joint angle with the PTO at rest");
+  v.field("wide_working_angle", limits.wide_working_angle, joint_limit, "wide-angle joints: largest angle in work");
+  v.field("wide_turning_angle", limits.wide_turning_angle, joint_limit,
+          "wide-angle joints: largest angle while turning under power");
+  v.field("wide_transport_angle", limits.wide_transport_angle, joint_limit,
+          "wide-angle joints: largest angle with the PTO at rest");
+  v.field("wide_angle_centre", limits.wide_angle_centre, above_zero,
+          "largest distance of a wide-angle joint's centre from over the hitch pin, seen from above");
   v.field("angle_difference", limits.angle_difference, joint_limit,
           "largest difference of the two joint angles in work");
   v.field("minimum_overlap", limits.minimum_overlap, above_zero, "smallest overlap at the longest position");
@@ -280,10 +302,17 @@ template <class V> void fields(V& v, TyreCase& tyre) {
   v.field("width", tyre.width, above_zero, "width of the tyre");
 }
 
+template <class V> void fields(V& v, LowerLinks& links) {
+  v.field("pivot_span", links.pivot_span, above_zero, "between the middles of their front pivots");
+  v.field("hitch_span", links.hitch_span, above_zero, "between the middles of the lower hitch points");
+  v.field("diameter", links.diameter, above_zero, "diameter of a cylinder that holds one link");
+}
+
 template <class V> void fields(V& v, FoulingParts& parts) {
   v.list("tractor", parts.tractor, "bars on the tractor, such as the drawbar; from the end of the stub");
   v.list("implement", parts.implement, "bars on the implement, such as the tongue; from the pin");
   v.list("tyres", parts.tyres, "tyres of the tractor beside the driveline and the tongue");
+  v.part("lower_links", parts.lower_links, "three-point: the lower links, which move with the lift");
 }
 
 template <class V> void fields(V& v, Prices& prices) {

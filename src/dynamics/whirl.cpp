@@ -1,6 +1,7 @@
 #include <fieldshaft/dynamics/whirl.hpp>
 
 #include <algorithm>
+#include <vector>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -11,20 +12,73 @@ void check_member(const WhirlMember& member, const char* function, const char* l
   check::within(member.end_mass_from.value(), 0.0, member.tube.length.value(), {function, place, "m"});
 }
 
+void check_middle(const WhirlTelescope& telescope, const WhirlMiddle& middle, const char* function) {
+  check::positive(middle.tube.length.value(), {function, "telescope.middle.tube.length", "m"});
+  const Length own = middle.tube.length;
+  const Length front = std::min(own, telescope.front.tube.length);
+  const Length rear = std::min(own, telescope.rear.tube.length);
+  check::within(middle.front_closed.value(), 0.0, front.value(), {function, "telescope.middle.front_closed", "m"});
+  check::within(middle.rear_closed.value(), 0.0, rear.value(), {function, "telescope.middle.rear_closed", "m"});
+  check::within(middle.front_least.value(), 0.0, middle.front_closed.value(),
+                {function, "telescope.middle.front_least", "m"});
+  check::within(middle.rear_least.value(), 0.0, middle.rear_closed.value(),
+                {function, "telescope.middle.rear_least", "m"});
+}
+
 void check_telescope(const WhirlTelescope& telescope, Length length, const char* function) {
   check_member(telescope.front, function, "telescope.front.tube.length", "telescope.front.end_mass_from");
   check_member(telescope.rear, function, "telescope.rear.tube.length", "telescope.rear.end_mass_from");
   check::within(telescope.overlap_share, 0.0, 1.0, {function, "telescope.overlap_share", ""});
   const Length front = telescope.front.tube.length;
   const Length rear = telescope.rear.tube.length;
-  check::from_below(length.value(), std::max(front, rear).value(), (front + rear).value(), {function, "length", "m"});
+  const Length longer = std::max(front, rear);
+  if (!telescope.middle) {
+    check::from_below(length.value(), longer.value(), (front + rear).value(), {function, "length", "m"});
+    return;
+  }
+  const WhirlMiddle& middle = *telescope.middle;
+  check_middle(telescope, middle, function);
+  const Length all = front + middle.tube.length + rear;
+  const Length closed = std::max(longer, all - middle.front_closed - middle.rear_closed);
+  check::within(length.value(), closed.value(), (all - middle.front_least - middle.rear_least).value(),
+                {function, "length", "m"});
 }
 
-BeamSegment overlapping(const BeamSegment& a, const BeamSegment& b, double share) {
-  const bool a_stiffer = a.stiffness >= b.stiffness;
-  const BeamSegment& stiff = a_stiffer ? a : b;
-  const BeamSegment& other = a_stiffer ? b : a;
-  return {Length{}, stiff.stiffness + share * other.stiffness, a.mass + b.mass};
+/// A member's tube and the run of the line that it covers.
+struct Run {
+  const BeamSegment* tube;
+  Length from;
+  Length to;
+};
+
+std::vector<Run> runs_of(const WhirlTelescope& telescope, Length length, double middle_share) {
+  const Length rear_from = length - telescope.rear.tube.length;
+  std::vector<Run> runs{{&telescope.front.tube, Length{}, telescope.front.tube.length},
+                        {&telescope.rear.tube, rear_from, length}};
+  if (!telescope.middle) return runs;
+  const WhirlMiddle& middle = *telescope.middle;
+  const Length own = middle.tube.length;
+  const Length front = telescope.front.tube.length;
+  const Length first = std::max(front - middle.front_closed, rear_from + middle.rear_least - own);
+  const Length last = std::min(front - middle.front_least, rear_from + middle.rear_closed - own);
+  const Length from = first + middle_share * std::max(Length{}, last - first);
+  runs.push_back({&middle.tube, from, from + own});
+  return runs;
+}
+
+/// What the members that cover a place make of it: the masses add, the stiffest counts in full.
+BeamSegment covering(const std::vector<Run>& runs, Length from, Length to, double overlap_share) {
+  const Length at = 0.5 * (from + to);
+  BeamSegment piece{to - from, {}, {}};
+  BendingStiffness all{};
+  for (const Run& run : runs) {
+    if (!(run.from < at && at < run.to)) continue;
+    piece.stiffness = std::max(piece.stiffness, run.tube->stiffness);
+    all += run.tube->stiffness;
+    piece.mass += run.tube->mass;
+  }
+  piece.stiffness += overlap_share * (all - piece.stiffness);
+  return piece;
 }
 
 BeamSupport support_at(BeamSupport support, Length at) {
@@ -32,29 +86,42 @@ BeamSupport support_at(BeamSupport support, Length at) {
   return support;
 }
 
+/// Ends of members that should meet differ by no more than this.
+constexpr Length rounding = metres(1e-12);
+
+/// Places of the middle member that are looked at: how the critical speed goes with it is not known beforehand.
+constexpr int middle_places = 5;
+
 } // namespace
 
-BeamLine whirl_line(const WhirlTelescope& telescope, Length length) {
+BeamLine whirl_line(const WhirlTelescope& telescope, Length length, double middle_share) {
   check_telescope(telescope, length, "whirl_line");
+  check::within(middle_share, 0.0, 1.0, {"whirl_line", "middle_share", ""});
+  const std::vector<Run> runs = runs_of(telescope, length, middle_share);
+  std::vector<Length> ends;
+  for (const Run& run : runs) ends.insert(ends.end(), {run.from, run.to});
+  std::sort(ends.begin(), ends.end());
+  BeamLine line;
+  Length end{}; // the pieces add up to the length but for rounding; places are held against their sum
+  for (std::size_t i = 1; i < ends.size(); ++i) {
+    if (!(ends[i] - ends[i - 1] > rounding)) continue;
+    line.segments.push_back(covering(runs, ends[i - 1], ends[i], telescope.overlap_share));
+    end += line.segments.back().length;
+  }
   const WhirlMember& front = telescope.front;
   const WhirlMember& rear = telescope.rear;
-  const BeamSegment pieces[] = {front.tube, overlapping(front.tube, rear.tube, telescope.overlap_share), rear.tube};
-  const Length lengths[] = {length - rear.tube.length, front.tube.length + rear.tube.length - length,
-                            length - front.tube.length};
-  BeamLine line;
-  for (std::size_t i = 0; i < 3; ++i) { // a member that reaches the other joint leaves no piece of its own behind
-    if (lengths[i].value() > 0.0) line.segments.push_back({lengths[i], pieces[i].stiffness, pieces[i].mass});
-  }
-  // The pieces add up to the length but for rounding; places are held against their sum.
-  Length end{};
-  for (const BeamSegment& segment : line.segments) end += segment.length;
   line.masses = {{front.end_mass_from, front.end_mass}, {end - rear.end_mass_from, rear.end_mass}};
   line.supports = {support_at(telescope.front_support, Length{}), support_at(telescope.rear_support, end)};
   return line;
 }
 
 AngularSpeed telescope_critical_speed(const WhirlTelescope& telescope, Length length) {
-  return beam_critical_speeds(whirl_line(telescope, length)).front();
+  AngularSpeed least = beam_critical_speeds(whirl_line(telescope, length)).front();
+  for (int i = 1; telescope.middle && i < middle_places; ++i) {
+    const double share = static_cast<double>(i) / (middle_places - 1);
+    least = std::min(least, beam_critical_speeds(whirl_line(telescope, length, share)).front());
+  }
+  return least;
 }
 
 WhirlExtreme least_critical_speed(const WhirlTelescope& telescope, Length shortest, Length longest,

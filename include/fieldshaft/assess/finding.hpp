@@ -56,6 +56,8 @@ enum class Check {
   working_angle,
   turning_angle,
   transport_angle,
+  joint_lock,
+  wide_angle_centre,
   angle_difference,
   speed_variation,
   yoke_phase,

@@ -171,18 +171,29 @@ struct HandCheck {
   Stated<MeasuredLength> lift; ///< mounted
 };
 
+/// The member between the other two of a telescope that has three.
+struct MiddleMember {
+  Stated<MeasuredLength> closed_overlap; ///< with the member at the implement, fully closed
+  Stated<Length> greatest_travel;        ///< of that slide, where a stop ends it
+  TubeProfile tube;
+};
+
 struct DrivelineCase {
   Interface tractor_yoke;
   Stated<YokeSeat> seat;
   Stated<Length> hub_length;
   Stated<JointKind> front_joint_kind;
   Stated<JointKind> rear_joint_kind;
+  Stated<Angle> front_joint_lock; ///< angle at which the joint's yokes touch
+  Stated<Angle> rear_joint_lock;
   Stated<Angle> yoke_phase; ///< rear yoke of the intermediate shaft turned against its front yoke; 0: in line
   Stated<Torque> joint_rating;
-  Stated<MeasuredLength> front_joint; ///< PTO shaft end to the front joint centre, rearwards along the shaft
+  Stated<MeasuredLength> front_joint; ///< PTO shaft end to the front joint centre, along the shaft, no adaptor fitted
   Stated<MeasuredLength> rear_joint;  ///< shaft end of the input connection to the rear joint centre, forwards
   Stated<MeasuredLength> closed_length;
   Stated<MeasuredLength> closed_overlap; ///< overlap of the telescoping members when closed
+  Stated<Length> greatest_travel;        ///< of that slide, where a stop ends it
+  Stated<MiddleMember> middle_member;    ///< unstated: two members, and `closed_overlap` is that of the two
   std::vector<HandCheck> hand_checks;
   Stated<MeasuredLength> guard_closed_length;  ///< joint centre to joint centre with the guard tubes pushed together
   Stated<MeasuredLength> guard_closed_overlap; ///< overlap of the guard tubes then
@@ -241,6 +252,10 @@ struct Limits {
   Stated<Angle> working_angle;
   Stated<Angle> turning_angle;
   Stated<Angle> transport_angle;
+  Stated<Angle> wide_working_angle; ///< of wide-angle joints, in place of the three above
+  Stated<Angle> wide_turning_angle;
+  Stated<Angle> wide_transport_angle;
+  Stated<Length> wide_angle_centre; ///< greatest distance of a wide-angle joint's centre from over the pin
   Stated<Angle> angle_difference;
   Stated<Length> minimum_overlap;
   Stated<Length> minimum_clearance;
@@ -278,11 +293,19 @@ struct TyreCase {
   Stated<Length> width;
 };
 
+/// What is not known of the lower links from the side view: they move with the lift.
+struct LowerLinks {
+  Stated<MeasuredLength> pivot_span; ///< middle to middle of their front pivots
+  Stated<MeasuredLength> hitch_span; ///< middle to middle of the lower hitch points
+  Stated<Length> diameter;           ///< of a cylinder that holds a link
+};
+
 /// What the driveline may foul. A list without a part says nothing of such parts.
 struct FoulingParts {
-  std::vector<Bar> tractor;    ///< drawbar, lower links
+  std::vector<Bar> tractor;    ///< drawbar, frame
   std::vector<Bar> implement;  ///< tongue
   std::vector<TyreCase> tyres; ///< of the tractor
+  Stated<LowerLinks> lower_links;
 };
 
 /// What changes cost, work included, all in one currency. What is unstated has no price, which is not nothing.

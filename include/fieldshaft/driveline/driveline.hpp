@@ -100,6 +100,19 @@ inline Length overlap_at(const Telescope& telescope, Length length) {
   return Length::from_value(std::fmin(left(telescope.slide), left(*telescope.second_slide)));
 }
 
+/// The joint centre distance at which stops end every slide [m]; empty where a slide has no stop.
+///
+/// closed length + travel of each slide. Exact. Source: definition.
+/// Example: closed 900 mm, two slides of 350 and 300 mm: 1550 mm.
+inline std::optional<Length> greatest_length(const Telescope& telescope) {
+  check::telescope(telescope, "greatest_length");
+  if (!telescope.slide.greatest_travel) return std::nullopt;
+  const Length one = telescope.closed_length + *telescope.slide.greatest_travel;
+  if (!telescope.second_slide) return one;
+  if (!telescope.second_slide->greatest_travel) return std::nullopt;
+  return one + *telescope.second_slide->greatest_travel;
+}
+
 /// The driveline as a mirror in the tractor's middle plane shows it, exactly.
 inline Driveline mirrored(Driveline driveline) noexcept {
   driveline.output = mirrored(driveline.output);

@@ -18,11 +18,9 @@ struct LiftLimit {
 
 namespace detail {
 
-/// By halving over the envelopes of the lifts from the low end of an interval up to a height.
-template <class Envelope>
-LiftLimit highest_lift(const LengthRange& lift, const DrivelineLimits& limits, const Envelope& envelope, Length fine) {
-  check::driveline_limits(limits, "lift_limit");
-  const auto check_up_to = [&](Length high) { return check_limits(envelope(LengthRange{lift.low, high}), limits); };
+/// By halving over what holds from the low end of an interval of lifts up to a height.
+template <class Judge> LiftLimit highest_lift(const LengthRange& lift, const Judge& judge, Length fine) {
+  const auto check_up_to = [&](Length high) { return judge(LengthRange{lift.low, high}); };
   LiftLimit limit;
   const auto note = [&limit](const LimitCheck& c, Length high) {
     limit.broken = high;
@@ -62,12 +60,13 @@ inline LiftLimit lift_limit(const Driveline& driveline, const ThreePointLinkage&
                             const DrivelineLimits& limits, const EnvelopeOptions& options = {}) {
   EnvelopeOptions few = options;
   few.with_speed_variation = false;
-  const auto envelope = [&](const LengthRange& lift) {
+  check::driveline_limits(limits, "lift_limit");
+  const auto judge = [&](const LengthRange& lift) {
     MountedRange part = range;
     part.lift = lift;
-    return driveline_envelope(driveline, linkage, part, few).envelope;
+    return check_limits(driveline_envelope(driveline, linkage, part, few).envelope, limits);
   };
-  return detail::highest_lift(range.lift, limits, envelope, millimetres(0.1));
+  return detail::highest_lift(range.lift, judge, millimetres(0.1));
 }
 
 } // namespace v0

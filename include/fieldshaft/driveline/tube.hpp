@@ -33,7 +33,7 @@ struct TubeLengths {
   Length least_closed{};          ///< below it the overlap at the longest position is too small
   Length greatest_closed{};       ///< above it the clearance at the shortest position is too small
   bool suits = false;             ///< some closed length that cutting can reach suits
-  Length cut{};                   ///< from the inner tube, the outer tube and each guard tube; 0: nothing to cut
+  Length cut{};                   ///< from each member and each guard tube; 0: nothing to cut
   Length closed_after{};          ///< closed length after the cut
   Length overlap_at_longest{};    ///< after the cut
   Length clearance_at_shortest{}; ///< after the cut; below 0: the members collide
@@ -49,9 +49,57 @@ inline void tube_rules(const TubeRules& rules, const char* function) {
 }
 } // namespace check
 
+namespace detail {
+
+/// Whether a stop keeps enough overlap whatever is cut: then no closed length is too small for this slide.
+inline bool stop_keeps_enough(const Slide& slide, const TubeRules& rules) noexcept {
+  if (!slide.greatest_travel) return false;
+  const Length least = std::max(rules.minimum_overlap.value, rules.overlap_share.value * slide.closed_overlap);
+  return slide.closed_overlap - *slide.greatest_travel >= least;
+}
+
+/// Below it a slide that has to give the whole extension overlaps too little.
+inline Length least_closed(const Slide& slide, Length closed, Length longest, const TubeRules& rules) noexcept {
+  const Length dead = closed - slide.closed_overlap;
+  return std::max(text::least_closed_length(longest, rules.minimum_overlap.value, dead),
+                  text::least_closed_length_by_share(longest, rules.overlap_share.value, dead));
+}
+
+inline Length least_closed(const Telescope& t, Length longest, const TubeRules& rules) {
+  const Slide* const slides[] = {&t.slide, t.second_slide ? &*t.second_slide : nullptr};
+  const double count = t.second_slide ? 2.0 : 1.0;
+  Length least{};
+  for (const Slide* slide : slides) {
+    if (slide == nullptr || stop_keeps_enough(*slide, rules)) continue;
+    least = std::max(least, least_closed(*slide, t.closed_length, longest, rules));
+  }
+  const std::optional<Length> reach = greatest_length(t);
+  if (!reach) return least;
+  return std::max(least, t.closed_length - (*reach - longest) / (count + 1.0)); // a cut takes from each travel too
+}
+
+/// The least overlap at the longest position after a cut, each slide giving all that its own stop lets it.
+inline Length overlap_after(const Telescope& t, Length closed, Length longest) noexcept {
+  const auto left = [&](const Slide& slide) {
+    const Length giving_all = 2.0 * closed - (t.closed_length - slide.closed_overlap) - longest;
+    if (!t.second_slide || !slide.greatest_travel) return giving_all;
+    return std::max(giving_all, slide.closed_overlap - *slide.greatest_travel);
+  };
+  return t.second_slide ? std::min(left(t.slide), left(*t.second_slide)) : left(t.slide);
+}
+
+inline void set_cut(TubeLengths& tubes, const Telescope& t, Length longest, Length shortest, Length cut) noexcept {
+  tubes.cut = cut;
+  tubes.closed_after = t.closed_length - cut;
+  tubes.overlap_at_longest = overlap_after(t, tubes.closed_after, longest);
+  tubes.clearance_at_shortest = shortest - tubes.closed_after;
+}
+
+} // namespace detail
+
 /// The closed lengths that suit a longest and a shortest position, and the smallest cut.
 ///
-///   telescope  two members, before cutting: closed length C and closed overlap O; d = C - O is yokes and ends
+///   telescope  before cutting: closed length C and closed overlap O of each slide; d = C - O is yokes and ends
 ///   longest    greatest joint centre distance in any pose [m], its upper bound
 ///   shortest   least joint centre distance in any pose [m], its lower bound
 ///   rules      least overlap o, share s of the closed overlap, clearance c
@@ -62,26 +110,23 @@ inline void tube_rules(const TubeRules& rules, const char* function) {
 /// The smallest cut is C - greatest closed if that is above 0. Guard tubes are cut by the same amount (common
 /// practice), so that they keep their distance to the shaft tubes. Before cutting, check both extremes by hand, engine
 /// off, key out. Where the interval is empty, `too_long` says by how much: a longest position shorter by twice that, a
-/// shortest position longer by that, or a telescope of three members would open it. For two members only; exact for
-/// rigid parts. Source: definition of overlap; rules as stated in them. Example: C 1000 mm, O 600 mm, longest 1150,
-/// shortest 950 mm, defaults: 850 to 900 mm, cut 100 mm, overlap then 250 mm.
+/// shortest position longer by that, or a telescope of three members would open it. Of three members the same length is
+/// cut from each, and each slide may have to give the whole extension before the other one moves: both have to satisfy
+/// the rules, but one whose stop keeps enough in. A cut takes as much from the travel to a stop; with stops on all n
+/// slides of travel T the line must still come out: closed >= C - (C + sum T - longest)/(n + 1). Exact for rigid parts.
+/// Source: definition of overlap; rules as stated in them. Example: C 1000 mm, O 600 mm, longest 1150, shortest 950 mm,
+/// defaults: 850 to 900 mm, cut 100 mm, overlap then 250 mm.
 inline TubeLengths tube_lengths(const Telescope& telescope, Length longest, Length shortest,
                                 const TubeRules& rules = {}) {
   constexpr const char* name = "tube_lengths";
   check::telescope(telescope, name);
-  if (telescope.second_slide) fail_input(name, "telescope", "three members", "two members");
   check::positive(shortest.value(), {name, "shortest", "m"});
   check::at_least(longest.value(), shortest.value(), {name, "longest", "m"});
   check::tube_rules(rules, name);
-  const Length dead = telescope.closed_length - telescope.slide.closed_overlap;
   TubeLengths t;
-  t.least_closed = std::max(text::least_closed_length(longest, rules.minimum_overlap.value, dead),
-                            text::least_closed_length_by_share(longest, rules.overlap_share.value, dead));
+  t.least_closed = detail::least_closed(telescope, longest, rules);
   t.greatest_closed = shortest - rules.clearance.value;
-  t.cut = std::max(Length{}, telescope.closed_length - t.greatest_closed);
-  t.closed_after = telescope.closed_length - t.cut;
-  t.overlap_at_longest = 2.0 * t.closed_after - dead - longest;
-  t.clearance_at_shortest = shortest - t.closed_after;
+  detail::set_cut(t, telescope, longest, shortest, std::max(Length{}, telescope.closed_length - t.greatest_closed));
   t.too_long = t.least_closed - t.greatest_closed;
   t.missing_tube = std::max(Length{}, t.least_closed - telescope.closed_length);
   t.suits = t.too_long <= Length{} && t.missing_tube <= Length{};

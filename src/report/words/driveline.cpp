@@ -26,6 +26,31 @@ constexpr Phrase phrases[] = {
            "Limit turn or lift so that no joint passes {limit} even at rest: it locks and breaks."},
     Phrase{"joint.front", "the joint at the tractor"},
     Phrase{"joint.rear", "the joint at the implement"},
+    Phrase{"lock.unstated",
+           "The angle at which each joint's yokes touch, the driveline's place or the positions are not "
+           "all stated."},
+    Phrase{"lock.within",
+           "Over all positions of all states {end} comes nearest to the angle at which its yokes touch."},
+    Phrase{"lock.reached",
+           "{end} would have to bend past the angle at which its yokes touch: they break, or what holds them does."},
+    Phrase{
+        "lock.keep_off",
+        "Limit turn or lift so that {end} stays below {limit} in every state, at rest too, or fit a joint that bends "
+        "further."},
+    Phrase{"centre.unstated", "Kinds and places of the joints, the pin or the turn are not all stated."},
+    Phrase{"centre.off",
+           "Seen from above, with the machine straight, the centre of the wide-angle joint ({end}) lies {along} "
+           "{side} of the pin's centre and {aside} beside it. Turned by {turn}, that alone bends the other joint by "
+           "{far}; with the centre over the pin it would run straight."},
+    Phrase{"centre.beyond",
+           "The centre of the wide-angle joint lies farther from the pin than the other joint does: this joint does "
+           "not serve the turn."},
+    Phrase{"centre.ahead", "ahead"},
+    Phrase{"centre.behind", "behind"},
+    Phrase{
+        "centre.move",
+        "Bring the centre of the wide-angle joint over the pin, by the hitch extension or joint that its manual names; "
+        "the drawbar keeps the position that belongs to its PTO type."},
     Phrase{"variation.unstated",
            "Hitch, kinds of the joints, phase of the yokes, engaged gear or the positions are not all stated."},
     Phrase{"variation.driven",
@@ -59,6 +84,15 @@ constexpr Phrase phrases[] = {
     Phrase{"telescope.unstated",
            "Closed length, overlap, hitch or the positions of all three states are not all stated."},
     Phrase{"telescope.overlap", "The joint centres are at most {length} apart."},
+    Phrase{"telescope.overlap_of_three",
+           "The joint centres are at most {length} apart. Each slide may have to give all of that before the other one "
+           "moves, up to its stop: {slide} then overlaps least."},
+    Phrase{"telescope.against_stop",
+           "The joint centres are up to {length} apart: the telescope is pulled against its stops, and on gearbox and "
+           "PTO bearings."},
+    Phrase{"telescope.slide.only", "the slide"},
+    Phrase{"telescope.slide.front", "the slide at the tractor"},
+    Phrase{"telescope.slide.rear", "the slide at the implement"},
     Phrase{"telescope.apart",
            "The joint centres are up to {length} apart: the members come apart and the loose halves swing."},
     Phrase{"telescope.longer",

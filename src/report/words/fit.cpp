@@ -22,6 +22,12 @@ constexpr Phrase phrases[] = {
            "An adaptor sits between stub and driveline. It moves the joint away from its place over the "
            "hitch, leaves parts uncovered by the master shield, lengthens the lever arm on the stub and "
            "lets the wrong implement be coupled."},
+    Phrase{"adaptor.moves",
+           "An adaptor sits between stub and driveline. It stands in the shield's way, loads the stub and its bearing "
+           "further out, and moves the joint: {joint} behind the end of the stub instead of {own_joint}. Over all "
+           "positions the joint at the tractor then bends up to {front} instead of {own_front}, the one at the "
+           "implement up to {rear} instead of {own_rear}, and the joint centres come as near as {shortest} instead of "
+           "{own_shortest}."},
     Phrase{"adaptor.remove", "Take the adaptor off and fit the yoke that belongs to the stub."},
     Phrase{"interface.unknown", "of no known type"},
     Phrase{"interface.ambiguous", "one of several types"},

@@ -83,20 +83,25 @@ constexpr Phrase phrases[] = {
     Phrase{
         "lift.limit",
         "From {from} upwards no rule objects to a lift of up to {lift} ({stop}); every rule does beyond {lift_most}. "
-        "That is from the driveline's side: whether links or frame foul earlier is not known."},
+        "{fouling}"},
+    Phrase{"lift.fouling.considered", "Lower links and parts are reckoned with as stated."},
+    Phrase{"lift.fouling.partly", "What may foul is stated in part only: the limit beyond that is not known."},
+    Phrase{"lift.fouling.unstated",
+           "That is from the driveline's side: whether lower links or frame foul earlier is not known (state fouling "
+           "with lower_links, and driveline.guard_diameter)."},
     Phrase{"lift.not_even_low", "Even at the lowest lift of this state, {from}, a limit is broken: {stop}."},
     Phrase{"lift.no_higher", "Lift no higher than {lift} in this state; disengage the PTO before higher lifts."},
     // Fouling.
     Phrase{"fouling.unstated", "What may foul, the driveline's place or the positions are not all stated."},
-    Phrase{"fouling.mounted",
-           "What may foul is reckoned for trailed machines only: raise and lower by hand, engine off, "
-           "and look."},
     Phrase{"fouling.room", "{against} and {part} keep at least that far apart in all positions, {tolerance} of "
                            "measuring tolerance taken off."},
     Phrase{"fouling.touches", "{against} and {part} may touch, {tolerance} of measuring tolerance taken off."},
     Phrase{"fouling.keep_clear",
            "Keep {against} and {part} at least {limit} apart: limit the turn, move the part, or lengthen tongue or "
            "hitch."},
+    Phrase{"fouling.keep_clear_mounted",
+           "Keep {against} and {part} at least {limit} apart: limit lift and roll, or move the part."},
+    Phrase{"fouling.part.links", "a lower link"},
     Phrase{"fouling.driveline", "The driveline's guard"},
     Phrase{"fouling.tongue", "The driveline's guard or the tongue"},
     // Lengths measured by hand.

@@ -32,6 +32,8 @@ std::string_view title_of(Check check) noexcept {
   case Check::working_angle: return "Joint angle in work";
   case Check::turning_angle: return "Joint angle while turning";
   case Check::transport_angle: return "Joint angle in transport";
+  case Check::joint_lock: return "Joint angle against the lock of the yokes";
+  case Check::wide_angle_centre: return "Wide-angle joint: its centre over the hitch pin";
   case Check::angle_difference: return "Difference of the two joint angles";
   case Check::speed_variation: return "Uneven running of the implement's shaft";
   case Check::yoke_phase: return "Phase of the yokes: how the telescope is put together";
