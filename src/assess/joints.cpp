@@ -107,20 +107,19 @@ LimitBand centre_band(const Case& value) {
   return with_stated(band, amount_of(*value.limits.wide_angle_centre), "distance as the case states it");
 }
 
-Angle greatest_turn(const Case& value) {
+Angle greatest_turn(const Case& value, const DrivelineOverRange& range) {
   Angle greatest{};
-  for (const MachineState state : states_with_positions) {
-    const Stated<StateRange>& range = range_of(value, state);
-    if (range && range->yaw) greatest = std::max({greatest, -range->yaw->low, range->yaw->high});
+  for (const StateExtremes& state : range.states) {
+    const AngleRange yaw = positions_in(value, state.state).yaw;
+    greatest = std::max({greatest, -yaw.low, yaw.high});
   }
   return greatest;
 }
 
-Finding centre_finding(const Case& value, const Centre& centre) {
+Finding centre_finding(const Case& value, const Centre& centre, Angle turn) {
   const Length off = distance_of(centre);
   if (!(off < centre.other)) return not_known(Check::wide_angle_centre, "centre.beyond", {});
   const Length signed_off = centre.beyond < Length{} ? -off : off;
-  const Angle turn = std::min(greatest_turn(value), degrees(179.0));
   Finding finding = compare(Check::wide_angle_centre, amount_of(off), centre_band(value), "centre.off");
   if (!is_finite(finding.limits ? finding.limits->stop.si : 0.0)) finding.limits.reset(); // never a stop of its own
   finding.facts = {fact("end", PhraseId{centre.end}),
@@ -141,14 +140,13 @@ void check_centre(const Case& value, const DrivelineOverRange& range, Findings& 
     findings.not_examined(Check::wide_angle_centre);
     return;
   }
-  std::vector<std::string> missing = range.missing;
+  std::vector<std::string> missing = range.states.empty() ? range.missing_for(MachineState::turning) : range.missing;
   for (auto& path : unstated({{line.front_joint_kind.has_value(), "driveline.front_joint_kind"},
-                              {line.rear_joint_kind.has_value(), "driveline.rear_joint_kind"},
-                              {greatest_turn(value) > Angle{}, "range.turning.yaw"}})) {
+                              {line.rear_joint_kind.has_value(), "driveline.rear_joint_kind"}})) {
     missing.push_back(std::move(path));
   }
   const std::optional<Centre> centre = missing.empty() ? centre_of(value) : std::nullopt;
-  findings.add(centre ? centre_finding(value, *centre)
+  findings.add(centre ? centre_finding(value, *centre, std::min(greatest_turn(value, range), degrees(179.0)))
                       : not_known(Check::wide_angle_centre, "centre.unstated", missing));
 }
 

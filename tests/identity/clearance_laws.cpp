@@ -136,3 +136,43 @@ TEST_CASE("turn limit with surroundings: no attitude up to it has less clearance
   }
   CHECK(fouled > 0);
 }
+
+TEST_CASE("no position of a linkage brings driveline and links nearer than the least clearance says") {
+  RandomInputs random;
+  for (int i = 0; i < 12; ++i) {
+    ThreePointLinkage linkage;
+    linkage.lower_pivot_behind = metres(random.between(-0.3, -0.1));
+    linkage.lower_pivot_below = metres(random.between(0.1, 0.3));
+    linkage.lower_link = metres(random.between(0.8, 1.0));
+    linkage.top_pivot_behind = metres(random.between(-0.2, -0.1));
+    linkage.top_pivot_below = metres(random.between(-0.4, -0.2));
+    linkage.top_link = metres(random.between(0.65, 0.8));
+    linkage.mast_height = metres(random.between(0.5, 0.7));
+    Driveline driveline;
+    driveline.front_joint = driveline.rear_joint = metres(0.06);
+    driveline.input = Position(metres(-random.between(0.3, 0.6)), metres(random.between(-0.1, 0.1)), metres(0.25));
+    MountedRange range;
+    range.lift = {metres(-0.3), metres(random.between(0.0, 0.3))};
+    range.yaw = either_side(degrees(random.between(0.0, 3.0)));
+    range.roll = either_side(degrees(random.between(0.0, 3.0)));
+    const MountedSurroundings around{{millimetres(80), {}, {}, {}},
+                                     LowerLinkRods{metres(0.45), metres(0.8), millimetres(35)}};
+    const Extreme<Length> least = least_clearance(driveline, linkage, {}, range, around).least;
+    double nearest = 1e9;
+    for (int j = 0; j < 200; ++j) {
+      Pose pose =
+          mounted_pose(linkage, {metres(random.between(range.lift.low.value(), range.lift.high.value())), {}, {}});
+      pose.attitude.yaw = radians(random.between(range.yaw.low.value(), range.yaw.high.value()));
+      pose.attitude.roll = radians(random.between(range.roll.low.value(), range.roll.high.value()));
+      const detail::Segment shaft{front_joint_position(driveline).metres(),
+                                  in_tractor(pose, rear_joint_position(driveline)).metres()};
+      for (const double side : {0.5, -0.5}) {
+        const Position pivot(-linkage.lower_pivot_behind, side * around.links->pivot_span, -linkage.lower_pivot_below);
+        const Position hitch = in_tractor(pose, Position(Length{}, side * around.links->hitch_span, Length{}));
+        nearest = std::min(nearest, dense_distance(shaft, {pivot.metres(), hitch.metres()}, 40) - 0.115);
+      }
+    }
+    CHECK(least.lower.value() <= nearest + 1e-9);
+    CHECK(least.value.value() <= nearest + 0.012); // found to within the wanted gap of 10 mm
+  }
+}

@@ -248,8 +248,148 @@ TEST_CASE("fouling: unstated is not examined and asks, half stated is not known,
   CHECK(status_of(assessed(document), Check::turn_limit) == Status::ok); // says that fouling is not known
   Json on_linkage = mounted();
   CHECK(not_examined(assessed(on_linkage), Check::fouling));
+  CHECK(phrase_fact(found(assessed(on_linkage), Check::lift_limit), "fouling") == "lift.fouling.unstated");
   on_linkage["fouling"] = to_be_cut()["fouling"];
   CHECK(status_of(assessed(on_linkage), Check::fouling) == Status::not_known);
+}
+
+TEST_CASE("fouling of a mounted machine: lower links are wanted, objected to where near, and bound the lift") {
+  Json document = mounted();
+  document["driveline"]["closed_length"] = "500 mm ± 3 mm";
+  document["driveline"]["closed_overlap"] = "400 mm ± 3 mm";
+  document["driveline"]["guard_diameter"] = "120 mm";
+  document["fouling"]["lower_links"] = {{"pivot_span", "450 mm ± 10 mm"}, {"hitch_span", "820 mm ± 10 mm"}};
+  const Assessment lacking = assessed(document);
+  CHECK(found(lacking, Check::fouling).missing == std::vector<std::string>{"fouling.lower_links.diameter"});
+  CHECK(status_of(lacking, Check::lift_limit) >= Status::not_known);
+  CHECK(found(lacking, Check::lift_limit).missing == found(lacking, Check::fouling).missing);
+  document["fouling"]["lower_links"]["diameter"] = "70 mm";
+  const Assessment clear = assessed(document);
+  CHECK(status_of(clear, Check::fouling) == Status::ok);
+  CHECK(phrase_fact(found(clear, Check::fouling), "part") == "fouling.part.links");
+  CHECK(phrase_fact(found(clear, Check::lift_limit), "fouling") == "lift.fouling.considered");
+  const double free_lift = amount_fact(found(clear, Check::lift_limit), "lift").si;
+  // Links whose pivots stand no wider than guard and links together reach in plan.
+  document["fouling"]["lower_links"]["pivot_span"] = "240 mm ± 10 mm";
+  const Assessment near = assessed(document);
+  CHECK(status_of(near, Check::fouling) != Status::ok);
+  CHECK(found(near, Check::fouling).value->si < found(clear, Check::fouling).value->si);
+  CHECK(advises(found(near, Check::fouling), "fouling.keep_clear_mounted"));
+  CHECK(amount_fact(found(near, Check::lift_limit), "lift").si <= free_lift);
+}
+
+TEST_CASE("locks of the joints: unstated is said, one alone is not known, a position past one stops with its pose") {
+  CHECK(not_examined(assessed(that_fits()), Check::joint_lock));
+  CHECK(to_ask(assessed(that_fits()), Check::joint_lock).size() == 2);
+  Json document = that_fits();
+  document["driveline"]["front_joint_lock"] = "80 deg";
+  CHECK(found(assessed(document), Check::joint_lock).missing == std::vector<std::string>{"driveline.rear_joint_lock"});
+  document["driveline"]["rear_joint_lock"] = "80 deg";
+  const Assessment within = assessed(document);
+  CHECK(status_of(within, Check::joint_lock) == Status::ok);
+  const double worst = found(within, Check::joint_lock).value->si;
+  CHECK(worst == std::max(within.envelopes[2].front_angle.bound.si, within.envelopes[2].rear_angle.bound.si));
+  // A lock just below the worst angle, which occurs in transport with the PTO at rest.
+  document["driveline"]["front_joint_lock"] = std::to_string(worst * 180.0 / pi - 0.01) + " deg";
+  document["driveline"]["rear_joint_lock"] = document["driveline"]["front_joint_lock"];
+  const Finding reached = found(assessed(document), Check::joint_lock);
+  CHECK(reached.status == Status::stop);
+  CHECK(reached.state == MachineState::transport);
+  REQUIRE(reached.pose);
+  CHECK(math::abs(reached.pose->yaw) > degrees(50.0));
+  CHECK(advises(reached, "lock.keep_off"));
+  document["driveline"].erase("rear_joint_lock"); // one lock that is passed stops whatever the other is
+  document["driveline"]["front_joint_lock"] = "20 deg";
+  CHECK(status_of(assessed(document), Check::joint_lock) == Status::stop);
+  // Locks bound the turn as limits do.
+  CHECK(amount_fact(found(assessed(document), Check::turn_limit), "left").si <
+        amount_fact(found(within, Check::turn_limit), "left").si);
+}
+
+TEST_CASE("a wide-angle joint has limits of its own, and its centre belongs over the pin") {
+  CHECK(not_examined(assessed(that_fits()), Check::wide_angle_centre));
+  CHECK(not_examined(assessed(mounted()), Check::wide_angle_centre));
+  Json document = that_fits();
+  document["driveline"]["front_joint_kind"] = "wide-angle";
+  const Finding off = found(assessed(document), Check::wide_angle_centre);
+  CHECK(off.status == Status::caution);
+  CHECK(off.value->si == doctest::Approx(0.34)); // 400 - 60 mm
+  CHECK(phrase_fact(off, "side") == "centre.ahead");
+  // 340 mm off, 360 mm to the other joint, at the greatest turn stated: 55°.
+  CHECK(amount_fact(off, "far").si ==
+        doctest::Approx(wide_angle_far_angle(metres(0.34), metres(0.36), degrees(55.0)).value()));
+  CHECK(advises(off, "centre.move"));
+  document["driveline"]["front_joint"] = "390 mm ± 2 mm";
+  const Finding over = found(assessed(document), Check::wide_angle_centre);
+  CHECK(over.status == Status::ok);
+  CHECK(over.value->si == doctest::Approx(0.01));
+  document["limits"]["wide_angle_centre"] = "5 mm";
+  CHECK(status_of(assessed(document), Check::wide_angle_centre) == Status::stop);
+  document["limits"]["wide_angle_centre"] = "100 mm";
+  document["tractor"]["hitch"]["lateral"] = "60 mm";
+  CHECK(found(assessed(document), Check::wide_angle_centre).value->si == doctest::Approx(std::hypot(0.01, 0.06)));
+  document["driveline"].erase("rear_joint_kind");
+  CHECK(status_of(assessed(document), Check::wide_angle_centre) == Status::not_known);
+
+  // A limit for wide-angle joints leaves the plain one at the other end alone.
+  Json limited = that_fits();
+  const double plain_limit = found(assessed(limited), Check::turning_angle).limit->si;
+  limited["limits"]["wide_turning_angle"] = "10 deg";
+  CHECK(found(assessed(limited), Check::turning_angle).limit->si == plain_limit);
+  limited["driveline"]["front_joint_kind"] = "wide-angle";
+  CHECK(found(assessed(limited), Check::turning_angle).limit->si == doctest::Approx(in(degrees(10.0), unit::radian)));
+  CHECK(status_of(assessed(limited), Check::turning_angle) == Status::stop);
+}
+
+TEST_CASE("an adaptor moves the front joint: angles and lengths follow, and the finding says by how much") {
+  Json document = that_fits();
+  const Assessment bare = assessed(document);
+  document["driveline"]["adaptor"] = {{"length", "90 mm"}};
+  const Assessment longer = assessed(document);
+  const Finding& adaptor = found(longer, Check::adaptor);
+  CHECK(adaptor.status == Status::stop);
+  CHECK(std::string(adaptor.reason) == "adaptor.moves");
+  CHECK(amount_fact(adaptor, "joint").si == doctest::Approx(0.15));
+  CHECK(amount_fact(adaptor, "own_front").si == bare.envelopes[2].front_angle.bound.si);
+  CHECK(amount_fact(adaptor, "front").si == longer.envelopes[2].front_angle.bound.si);
+  CHECK(longer.envelopes[2].front_angle.bound.si > bare.envelopes[2].front_angle.bound.si);
+  CHECK(amount_fact(adaptor, "shortest").si < amount_fact(adaptor, "own_shortest").si - 0.05);
+  document["driveline"]["front_joint"] = "150 mm ± 2 mm"; // the same joint without it
+  document["driveline"]["adaptor"] = "none";
+  CHECK(assessed(document).envelopes[2].shortest.bound.si == longer.envelopes[2].shortest.bound.si);
+  document["driveline"]["adaptor"] = Json::object();
+  const Assessment unknown = assessed(document);
+  CHECK(unknown.envelopes.empty());
+  CHECK(found(unknown, Check::overlap).missing.front() == "driveline.adaptor.length");
+}
+
+TEST_CASE("three members: either slide may give all, stops hold, and the cut list reckons with both") {
+  Json document = that_fits();
+  const Assessment two = assessed(document);
+  document["driveline"]["middle_member"] = Json::object();
+  CHECK(found(assessed(document), Check::overlap).missing ==
+        std::vector<std::string>{"driveline.middle_member.closed_overlap"});
+  CHECK(found(assessed(document), Check::turn_limit).missing ==
+        std::vector<std::string>{"driveline.middle_member.closed_overlap"});
+  document["driveline"]["middle_member"]["closed_overlap"] = "380 mm ± 3 mm";
+  const Assessment three = assessed(document);
+  const Finding& overlap = found(three, Check::overlap);
+  CHECK(phrase_fact(overlap, "slide") == "telescope.slide.rear");
+  // 40 mm less overlap than the other slide, which may not have moved yet.
+  CHECK(overlap.value->si == doctest::Approx(found(two, Check::overlap).value->si - 0.04));
+  CHECK(amount_fact(found(three, Check::cut_list), "overlap_after").si ==
+        doctest::Approx(amount_fact(found(two, Check::cut_list), "overlap_after").si - 0.04));
+  // A stop at 100 mm keeps 280 mm in: the front slide gives the rest and decides.
+  document["driveline"]["middle_member"]["greatest_travel"] = "100 mm";
+  const Assessment held = assessed(document);
+  CHECK(phrase_fact(found(held, Check::overlap), "slide") == "telescope.slide.front");
+  CHECK(found(held, Check::overlap).value->si == doctest::Approx(found(two, Check::overlap).value->si));
+  document["driveline"]["greatest_travel"] = "100 mm"; // 700 mm at the most, which is not enough
+  const Assessment stopped = assessed(document);
+  CHECK(reason_of(stopped, Check::overlap) == "telescope.against_stop");
+  CHECK(status_of(stopped, Check::overlap) == Status::stop);
+  CHECK(found(stopped, Check::overlap).limit->si == doctest::Approx(0.697)); // 500 - 3 + 100 + 100
+  CHECK(found(stopped, Check::cut_list).status == Status::stop);
 }
 
 TEST_CASE("a length measured by hand that disagrees takes every pass on the geometry back, and the cut list") {

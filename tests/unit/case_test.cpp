@@ -142,6 +142,21 @@ TEST_CASE("entries that contradict each other are problems") {
   SUBCASE("overlap longer than the driveline") {
     CHECK(only_problem(changed("/driveline/closed_overlap", "800 mm")).path == "driveline.closed_overlap");
   }
+  SUBCASE("a stop beyond the overlap, and a middle member longer than the whole") {
+    CHECK(only_problem(changed("/driveline/greatest_travel", "420 mm")).path == "driveline.greatest_travel");
+    CHECK(only_problem(changed("/driveline/middle_member", {{"closed_overlap", "900 mm"}})).path ==
+          "driveline.middle_member.closed_overlap");
+    CHECK(
+        only_problem(changed("/driveline/middle_member", {{"closed_overlap", "300 mm"}, {"greatest_travel", "300 mm"}}))
+            .path == "driveline.middle_member.greatest_travel");
+  }
+  SUBCASE("joints that lock beyond a right angle, or at none") {
+    CHECK(only_problem(changed("/driveline/front_joint_lock", "91 deg")).path == "driveline.front_joint_lock");
+    CHECK(only_problem(changed("/driveline/rear_joint_lock", "0 deg")).path == "driveline.rear_joint_lock");
+  }
+  SUBCASE("lower links beside a drawbar") {
+    CHECK(only_problem(changed("/fouling/lower_links", {{"diameter", "70 mm"}})).path == "fouling.lower_links");
+  }
   SUBCASE("a type and a count") {
     CHECK(only_problem(changed("/tractor/pto/stub/spline_count", 6)).path == "tractor.pto.stub");
   }

@@ -297,9 +297,100 @@ TEST_CASE("tube lengths: interval, smallest cut, and the conflict that leaves no
   bad = {};
   bad.minimum_overlap.value = millimetres(not_a_number);
   CHECK_THROWS_AS(tube_lengths(t, millimetres(950), millimetres(950), bad), InputError);
-  Telescope three = t;
-  three.second_slide = Slide{millimetres(300), {}};
-  CHECK_THROWS_AS(tube_lengths(three, millimetres(1150), millimetres(950)), InputError);
+}
+
+TEST_CASE("tube lengths of three members: either slide may give all, a stop holds it early, and stops end the whole") {
+  Telescope t{millimetres(1000), {millimetres(600), {}}, Slide{millimetres(500), {}}};
+  const TubeLengths loose = tube_lengths(t, millimetres(1150), millimetres(950));
+  // Dead lengths 400 and 500: the second one decides, (1150 + 150 + 500)/2.
+  CHECK_CLOSE(loose.least_closed.value(), 0.9, 1e-14);
+  CHECK_CLOSE(loose.cut.value(), 0.1, 1e-12);
+  CHECK_CLOSE(loose.overlap_at_longest.value(), 0.15, 1e-12); // 500 - 100 cut - 250 out
+  CHECK_FALSE(greatest_length(t).has_value());
+  t.second_slide->greatest_travel = millimetres(300); // keeps 200 in: more than 150, more than a third
+  const TubeLengths held = tube_lengths(t, millimetres(1150), millimetres(950));
+  CHECK_CLOSE(held.least_closed.value(), 0.85, 1e-14);
+  CHECK_CLOSE(held.overlap_at_longest.value(), 0.2, 1e-12);
+  t.slide.greatest_travel = millimetres(390);
+  CHECK_CLOSE(greatest_length(t).value().value(), 1.69, 1e-14);
+  const TubeLengths both = tube_lengths(t, millimetres(1150), millimetres(950));
+  // A cut x leaves 1000 - x closed and travels of 390 - x and 300 - x: 1690 - 3x = 1150.
+  CHECK_CLOSE(both.least_closed.value(), 0.82, 1e-12);
+  // Two members with a stop come out to 1000 - x + 400 - x.
+  const Telescope two{millimetres(1000), {millimetres(600), millimetres(400)}, {}};
+  CHECK_CLOSE(tube_lengths(two, millimetres(1390), millimetres(1100)).least_closed.value(), 0.995, 1e-12);
+}
+
+namespace {
+
+/// Links and top link of one length and one direction: the implement stays level at every lift.
+ThreePointLinkage parallel_linkage() {
+  ThreePointLinkage linkage;
+  linkage.lower_link = metres(0.9);
+  linkage.top_pivot_below = metres(-0.5);
+  linkage.top_link = metres(0.9);
+  linkage.mast_height = metres(0.5);
+  return linkage;
+}
+
+Driveline between_links() {
+  Driveline driveline;
+  driveline.front_joint = millimetres(60);
+  driveline.rear_joint = millimetres(60);
+  driveline.input = Position(metres(-0.3), Length{}, Length{});
+  return driveline;
+}
+
+MountedRange lifts(double low, double high) {
+  MountedRange range;
+  range.lift = {metres(low), metres(high)};
+  return range;
+}
+
+MountedSurroundings two_links() {
+  return {{millimetres(50), {}, {}, {}}, LowerLinkRods{metres(0.6), metres(0.6), millimetres(30)}};
+}
+
+} // namespace
+
+TEST_CASE("lower links move with the lift: the clearance of a driveline between them has a closed form") {
+  const auto clear = [](double low, double high, const MountedTolerance& tolerance = {}) {
+    return least_clearance(between_links(), parallel_linkage(), tolerance, lifts(low, high), two_links(),
+                           millimetres(0.1));
+  };
+  CHECK_CLOSE(clear(0.0, 0.0).least.value.value(), 0.22, 1e-9);
+  const MountedClearance through = clear(-0.3, 0.3);
+  CHECK(through.least.lower <= metres(0.22));
+  CHECK(through.least.lower.value() > 0.22 - 2e-4);
+  // In the side view the joint at the stub is nearest to a raised link: 60 mm times the sine of its rise.
+  const double apart = 0.06 * 0.2 / 0.9;
+  const MountedClearance raised = clear(0.2, 0.4);
+  CHECK_CLOSE(raised.least.value.value(), std::sqrt(0.09 + apart * apart) - 0.08, 1e-4);
+  CHECK_CLOSE(raised.at.lift.value(), 0.2, 1e-3);
+  MountedTolerance tolerance;
+  tolerance.lower_pivot_below = millimetres(10);
+  CHECK(clear(0.2, 0.4, tolerance).least.lower < raised.least.lower);
+  // Links that meet the driveline foul by both radii and no more.
+  MountedSurroundings crossing = two_links();
+  crossing.links->pivot_span = crossing.links->hitch_span = Length{};
+  const Extreme<Length> touching =
+      least_clearance(between_links(), parallel_linkage(), {}, lifts(0.0, 0.0), crossing).least;
+  CHECK_CLOSE(touching.value.value(), -0.08, 1e-9);
+}
+
+TEST_CASE("surroundings of a mounted machine: nothing stated, negative radii and lifts out of reach are refused") {
+  MountedSurroundings nothing;
+  const auto ask = [](const MountedSurroundings& around, const MountedRange& range) {
+    return least_clearance(between_links(), parallel_linkage(), {}, range, around);
+  };
+  CHECK_THROWS_AS(ask(nothing, lifts(0.0, 0.1)), InputError);
+  MountedSurroundings bad = two_links();
+  bad.links->radius = millimetres(-1);
+  CHECK_THROWS_AS(ask(bad, lifts(0.0, 0.1)), InputError);
+  bad = two_links();
+  bad.links->hitch_span = metres(not_a_number);
+  CHECK_THROWS_AS(ask(bad, lifts(0.0, 0.1)), InputError);
+  CHECK_THROWS_AS(ask(two_links(), lifts(0.0, 1.0)), InputError);
 }
 
 TEST_CASE("a cut list is given only where two lengths measured by hand agree with the model") {

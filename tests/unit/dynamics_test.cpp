@@ -210,6 +210,48 @@ TEST_CASE("telescopes refuse what cannot be, by name") {
   CHECK(least(0.5, 1.0, 540.0) == "least_critical_speed: length");
 }
 
+TEST_CASE("three members: a uniform line has its closed form, and a middle one of no account leaves two") {
+  // End to end, all of one tube.
+  const BeamSegment tube = tube_60(metres(0.5));
+  WhirlTelescope even{{tube, {}, {}}, {tube, {}, {}}};
+  even.middle = WhirlMiddle{tube, {}, {}, {}, {}};
+  CHECK(whirl_line(even, metres(1.5)).segments.size() == 3);
+  const double closed_form = (pi / 1.5) * (pi / 1.5) * std::sqrt((tube.stiffness / tube.mass).value());
+  CHECK_CLOSE(telescope_critical_speed(even, metres(1.5)).value(), closed_form, 1e-5); // few elements, as any line
+  // A middle member without stiffness and mass to speak of, where the outer two overlap anyway.
+  WhirlTelescope two = telescope();
+  const double alone = telescope_critical_speed(two, metres(1.3)).value();
+  two.middle = WhirlMiddle{{metres(0.8), 1e-9 * tube.stiffness, 1e-9 * tube.mass}, metres(0.6), {}, metres(0.6), {}};
+  CHECK_CLOSE(telescope_critical_speed(two, metres(1.3)).value(), alone, 1e-6);
+}
+
+TEST_CASE("three members: the middle one's place is looked at from end to end, and stops keep it from them") {
+  WhirlTelescope three{{tube_60(metres(0.7)), {}, {}}, {tube_60(metres(0.7)), {}, {}}};
+  three.middle = WhirlMiddle{tube_48(metres(0.7)), metres(0.6), {}, metres(0.6), {}};
+  const Length length = metres(1.6); // 900 mm when closed; 700 mm out of 1200
+  const double least = telescope_critical_speed(three, length).value();
+  for (const double share : {0.0, 0.25, 0.5, 0.75, 1.0}) {
+    CHECK(beam_critical_speeds(whirl_line(three, length, share)).front().value() >= least * (1.0 - 1e-12));
+  }
+  // Alike from both ends.
+  CHECK_CLOSE(beam_critical_speeds(whirl_line(three, length, 0.25)).front().value(),
+              beam_critical_speeds(whirl_line(three, length, 0.75)).front().value(), 1e-9);
+  // Drawn out, the middle tube alone spans: slower than two tubes that still overlap by as much.
+  three.middle->front_least = three.middle->rear_least = metres(0.2);
+  CHECK(telescope_critical_speed(three, length).value() >= least * (1.0 - 1e-12));
+  CHECK(least_critical_speed(three, metres(0.91), metres(1.69), rpm(1000)).at > metres(1.6));
+  const auto line = [](const WhirlTelescope& made, double at, double share = 0.0) {
+    return refused([&] { whirl_line(made, metres(at), share); });
+  };
+  CHECK(line(three, 0.89) == "whirl_line: length");
+  CHECK(line(three, 1.71) == "whirl_line: length");
+  CHECK(line(three, 1.0, 1.1) == "whirl_line: middle_share");
+  three.middle->front_least = metres(0.65);
+  CHECK(line(three, 1.0) == "whirl_line: telescope.middle.front_least");
+  three.middle->front_closed = metres(0.75);
+  CHECK(line(three, 1.0) == "whirl_line: telescope.middle.front_closed");
+}
+
 TEST_CASE("two and three inertias have their closed forms") {
   const double expected = std::sqrt(5000.0 * (1.0 / 2.0 + 1.0 / 3.0));
   CHECK(torsional_modes(two())[0].frequency == hertz(0));

@@ -131,6 +131,16 @@ TEST_CASE("whirling is not known where something is missing, never passed") {
         "whirl.stout");
 }
 
+TEST_CASE("whirling of three members asks for the middle one, and is slower than two of the same tubes") {
+  Json three = document();
+  three["driveline"]["middle_member"] = {{"closed_overlap", "420 mm"}};
+  CHECK(misses(finding(assessed(three), Check::whirling), "driveline.middle_member.tube.outer_diameter"));
+  three["driveline"]["middle_member"]["tube"] = {{"outer_diameter", "44 mm"}, {"inner_diameter", "36 mm"}};
+  const Finding found = finding(assessed(three), Check::whirling);
+  CHECK(found.status == Status::ok);
+  CHECK(found.value->si > finding(assessed(document()), Check::whirling).value->si);
+}
+
 TEST_CASE("resonance: pulses apart from, near, and at a natural frequency") {
   const Finding first = finding(assessed(document()), Check::resonance);
   REQUIRE(first.value);

@@ -251,5 +251,12 @@ inline MountedClearance least_clearance(const Driveline& driveline, const ThreeP
           motion.position(worst.at)};
 }
 
+/// The same for the linkage as stated.
+inline MountedClearance least_clearance(const Driveline& driveline, const ThreePointLinkage& linkage,
+                                        const MountedRange& range, const MountedSurroundings& around,
+                                        Length gap = millimetres(10), int budget = 100000) {
+  return least_clearance(driveline, linkage, MountedTolerance{}, range, around, gap, budget);
+}
+
 } // namespace v0
 } // namespace fieldshaft

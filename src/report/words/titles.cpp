@@ -45,7 +45,7 @@ std::string_view title_of(Check check) noexcept {
   case Check::guard_tubes: return "Guard tubes over the range";
   case Check::turn_limit: return "How far to turn";
   case Check::lift_limit: return "How high to lift";
-  case Check::fouling: return "Fouling of driveline and tongue";
+  case Check::fouling: return "Fouling of driveline, tongue or links";
   case Check::hand_check: return "Length measured by hand against the model";
   case Check::resonance: return "Resonance of the torsional line at working speeds";
   case Check::tip_speed: return "Rotor: blade tip speed";
