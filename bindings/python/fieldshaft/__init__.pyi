@@ -257,6 +257,7 @@ __all__ = [
     "LinkagePosition",
     "LoadKind",
     "LoadShock",
+    "LowerLinkRods",
     "Machine",
     "MachineState",
     "Material",
@@ -268,8 +269,10 @@ __all__ = [
     "Measurement",
     "ModeNode",
     "Money",
+    "MountedClearance",
     "MountedEnvelope",
     "MountedRange",
+    "MountedSurroundings",
     "NetEnginePower",
     "NotchFactors",
     "NotchLoad",
@@ -419,6 +422,7 @@ __all__ = [
     "WheelPlaces",
     "WhirlExtreme",
     "WhirlMember",
+    "WhirlMiddle",
     "WhirlTelescope",
     "WidthLimit",
     "WindowState",
@@ -537,6 +541,7 @@ __all__ = [
     "geared_torque",
     "governor_regulation",
     "greatest_feed",
+    "greatest_length",
     "groove_concentration",
     "groove_width",
     "has_hazard",
@@ -599,6 +604,7 @@ __all__ = [
     "mirrored",
     "mode_nodes",
     "mounted_driveline_envelope",
+    "mounted_least_clearance",
     "mounted_pose",
     "nearest_machines",
     "notch_factor",
@@ -1169,6 +1175,22 @@ class TurnLimitAtPitch(QuantityRecord):
     limits: TurnLimits
     def __init__(self, pitch: _QuantityLike, limits: TurnLimits | si.TurnLimits) -> None: ...
 
+class LowerLinkRods(QuantityRecord):
+    pivot_span: Quantity[Any]
+    hitch_span: Quantity[Any]
+    radius: Quantity[Any]
+    def __init__(self, pivot_span: _QuantityLike, hitch_span: _QuantityLike, radius: _QuantityLike) -> None: ...
+
+class MountedSurroundings(QuantityRecord):
+    fixed: Surroundings
+    links: LowerLinkRods | None
+    def __init__(self, fixed: Surroundings | si.Surroundings, links: LowerLinkRods | si.LowerLinkRods | None = ...) -> None: ...
+
+class MountedClearance(QuantityRecord):
+    least: LengthExtreme
+    at: LinkagePosition
+    def __init__(self, least: LengthExtreme | si.LengthExtreme, at: LinkagePosition | si.LinkagePosition) -> None: ...
+
 class JointAngleBand(QuantityRecord):
     low: Sourced
     high: Sourced
@@ -1229,13 +1251,22 @@ class WhirlMember(QuantityRecord):
     end_mass_from: Quantity[Any]
     def __init__(self, tube: BeamSegment | si.BeamSegment, end_mass: _QuantityLike = ..., end_mass_from: _QuantityLike = ...) -> None: ...
 
+class WhirlMiddle(QuantityRecord):
+    tube: BeamSegment
+    front_closed: Quantity[Any]
+    front_least: Quantity[Any]
+    rear_closed: Quantity[Any]
+    rear_least: Quantity[Any]
+    def __init__(self, tube: BeamSegment | si.BeamSegment, front_closed: _QuantityLike = ..., front_least: _QuantityLike = ..., rear_closed: _QuantityLike = ..., rear_least: _QuantityLike = ...) -> None: ...
+
 class WhirlTelescope(QuantityRecord):
     front: WhirlMember
     rear: WhirlMember
     overlap_share: float
     front_support: BeamSupport
     rear_support: BeamSupport
-    def __init__(self, front: WhirlMember | si.WhirlMember, rear: WhirlMember | si.WhirlMember, overlap_share: _Number = ..., front_support: BeamSupport | si.BeamSupport = ..., rear_support: BeamSupport | si.BeamSupport = ...) -> None: ...
+    middle: WhirlMiddle | None
+    def __init__(self, front: WhirlMember | si.WhirlMember, rear: WhirlMember | si.WhirlMember, overlap_share: _Number = ..., front_support: BeamSupport | si.BeamSupport = ..., rear_support: BeamSupport | si.BeamSupport = ..., middle: WhirlMiddle | si.WhirlMiddle | None = ...) -> None: ...
 
 class WhirlExtreme(QuantityRecord):
     at: Quantity[Any]
@@ -2227,10 +2258,12 @@ def chain_at(first: Driveline | si.Driveline, second: Driveline | si.Driveline, 
 def with_adaptor(driveline: Driveline | si.Driveline, length: _QuantityLike) -> Driveline: ...
 def adaptor_effect(driveline: Driveline | si.Driveline, length: _QuantityLike, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> EnvelopeChange: ...
 def least_clearance(driveline: Driveline | si.Driveline, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, around: Surroundings | si.Surroundings, gap: _QuantityLike = ..., budget: ArrayLike = ...) -> LengthExtreme: ...
+def mounted_least_clearance(driveline: Driveline | si.Driveline, linkage: ThreePointLinkage | si.ThreePointLinkage, range: MountedRange | si.MountedRange, around: MountedSurroundings | si.MountedSurroundings, gap: _QuantityLike = ..., budget: ArrayLike = ...) -> MountedClearance: ...
 def turn_limit_with_surroundings(driveline: Driveline | si.Driveline, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, limits: DrivelineLimits | si.DrivelineLimits, around: Surroundings | si.Surroundings | None, clearance: _QuantityLike, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> Validated: ...
 def front_joint_position(driveline: Driveline | si.Driveline) -> Position: ...
 def rear_joint_position(driveline: Driveline | si.Driveline) -> Position: ...
 def overlap_at(telescope: Telescope | si.Telescope, length: _QuantityLike) -> Quantity[Any]: ...
+def greatest_length(telescope: Telescope | si.Telescope) -> Quantity[Any] | None: ...
 def driveline_envelope(driveline: Driveline | si.Driveline, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> DrivelineEnvelope: ...
 def lift_limit(driveline: Driveline | si.Driveline, linkage: ThreePointLinkage | si.ThreePointLinkage, range: MountedRange | si.MountedRange, limits: DrivelineLimits | si.DrivelineLimits, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> LiftLimit: ...
 def mounted_driveline_envelope(driveline: Driveline | si.Driveline, linkage: ThreePointLinkage | si.ThreePointLinkage, range: MountedRange | si.MountedRange, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> MountedEnvelope: ...
@@ -2259,7 +2292,7 @@ def driveline_sweep(driveline: Driveline | si.Driveline, pin: Position | si.Posi
 def beam_segment(section: SolidSection | si.SolidSection | TubeSection | si.TubeSection | ShapedProfile | si.ShapedProfile, length: _QuantityLike, youngs_modulus: _QuantityLike, density: _QuantityLike) -> BeamSegment: ...
 def beam_critical_speeds(line: BeamLine | si.BeamLine, count: int = ..., elements: int = ...) -> tuple[Quantity[Any], ...]: ...
 def slender_tube_excess(section: SolidSection | si.SolidSection | TubeSection | si.TubeSection, length: _QuantityLike) -> Validated: ...
-def whirl_line(telescope: WhirlTelescope | si.WhirlTelescope, length: _QuantityLike) -> BeamLine: ...
+def whirl_line(telescope: WhirlTelescope | si.WhirlTelescope, length: _QuantityLike, middle_share: _Number = ...) -> BeamLine: ...
 def telescope_critical_speed(telescope: WhirlTelescope | si.WhirlTelescope, length: _QuantityLike) -> Quantity[Any]: ...
 def least_critical_speed(telescope: WhirlTelescope | si.WhirlTelescope, shortest: _QuantityLike, longest: _QuantityLike, speed: _QuantityLike) -> WhirlExtreme: ...
 def plain_train(inertias: Iterable[_QuantityLike], stiffnesses: Iterable[_QuantityLike]) -> TorsionalTrain: ...

@@ -129,6 +129,7 @@ __all__ = [
     "LinkagePosition",
     "LoadKind",
     "LoadShock",
+    "LowerLinkRods",
     "Machine",
     "MachineState",
     "Material",
@@ -140,8 +141,10 @@ __all__ = [
     "Measurement",
     "ModeNode",
     "Money",
+    "MountedClearance",
     "MountedEnvelope",
     "MountedRange",
+    "MountedSurroundings",
     "NetEnginePower",
     "NotchFactors",
     "NotchLoad",
@@ -285,6 +288,7 @@ __all__ = [
     "WheelPlaces",
     "WhirlExtreme",
     "WhirlMember",
+    "WhirlMiddle",
     "WhirlTelescope",
     "WidthLimit",
     "WindowState",
@@ -398,6 +402,7 @@ __all__ = [
     "geared_torque",
     "governor_regulation",
     "greatest_feed",
+    "greatest_length",
     "groove_concentration",
     "groove_width",
     "has_hazard",
@@ -460,6 +465,7 @@ __all__ = [
     "mirrored",
     "mode_nodes",
     "mounted_driveline_envelope",
+    "mounted_least_clearance",
     "mounted_pose",
     "nearest_machines",
     "notch_factor",
@@ -1328,6 +1334,22 @@ class TurnLimitAtPitch(Record):
     limits: TurnLimits
     def __init__(self, pitch: float, limits: TurnLimits) -> None: ...
 
+class LowerLinkRods(Record):
+    pivot_span: float
+    hitch_span: float
+    radius: float
+    def __init__(self, pivot_span: float, hitch_span: float, radius: float) -> None: ...
+
+class MountedSurroundings(Record):
+    fixed: Surroundings
+    links: LowerLinkRods | None
+    def __init__(self, fixed: Surroundings, links: LowerLinkRods | None = ...) -> None: ...
+
+class MountedClearance(Record):
+    least: LengthExtreme
+    at: LinkagePosition
+    def __init__(self, least: LengthExtreme, at: LinkagePosition) -> None: ...
+
 class JointAngleBand(Record):
     low: Sourced
     high: Sourced
@@ -1388,13 +1410,22 @@ class WhirlMember(Record):
     end_mass_from: float
     def __init__(self, tube: BeamSegment, end_mass: float = ..., end_mass_from: float = ...) -> None: ...
 
+class WhirlMiddle(Record):
+    tube: BeamSegment
+    front_closed: float
+    front_least: float
+    rear_closed: float
+    rear_least: float
+    def __init__(self, tube: BeamSegment, front_closed: float = ..., front_least: float = ..., rear_closed: float = ..., rear_least: float = ...) -> None: ...
+
 class WhirlTelescope(Record):
     front: WhirlMember
     rear: WhirlMember
     overlap_share: float
     front_support: BeamSupport
     rear_support: BeamSupport
-    def __init__(self, front: WhirlMember, rear: WhirlMember, overlap_share: float = ..., front_support: BeamSupport = ..., rear_support: BeamSupport = ...) -> None: ...
+    middle: WhirlMiddle | None
+    def __init__(self, front: WhirlMember, rear: WhirlMember, overlap_share: float = ..., front_support: BeamSupport = ..., rear_support: BeamSupport = ..., middle: WhirlMiddle | None = ...) -> None: ...
 
 class WhirlExtreme(Record):
     at: Any
@@ -2491,6 +2522,7 @@ def chain_at(first: Driveline, second: Driveline, between: float, pose: Pose) ->
 def with_adaptor(driveline: Driveline, length: float) -> Driveline: ...
 def adaptor_effect(driveline: Driveline, length: float, pin: Position, range: AttitudeRange, options: EnvelopeOptions = ...) -> EnvelopeChange: ...
 def least_clearance(driveline: Driveline, pin: Position, range: AttitudeRange, around: Surroundings, gap: ArrayLike = ..., budget: ArrayLike = ...) -> LengthExtreme: ...
+def mounted_least_clearance(driveline: Driveline, linkage: ThreePointLinkage, range: MountedRange, around: MountedSurroundings, gap: ArrayLike = ..., budget: ArrayLike = ...) -> MountedClearance: ...
 def turn_limit_with_surroundings(driveline: Driveline, pin: Position, range: AttitudeRange, limits: DrivelineLimits, around: Surroundings | None, clearance: float, options: EnvelopeOptions = ...) -> Validated: ...
 def front_joint_position(driveline: Driveline) -> Position: ...
 def rear_joint_position(driveline: Driveline) -> Position: ...
@@ -2498,6 +2530,7 @@ def rear_joint_position(driveline: Driveline) -> Position: ...
 def overlap_at(telescope: Telescope, length: float) -> float: ...
 @typing.overload
 def overlap_at(telescope: Telescope, length: ArrayLike) -> NDArray[np.float64]: ...
+def greatest_length(telescope: Telescope) -> float | None: ...
 def driveline_envelope(driveline: Driveline, pin: Position, range: AttitudeRange, options: EnvelopeOptions = ...) -> DrivelineEnvelope: ...
 def lift_limit(driveline: Driveline, linkage: ThreePointLinkage, range: MountedRange, limits: DrivelineLimits, options: EnvelopeOptions = ...) -> LiftLimit: ...
 def mounted_driveline_envelope(driveline: Driveline, linkage: ThreePointLinkage, range: MountedRange, options: EnvelopeOptions = ...) -> MountedEnvelope: ...
@@ -2538,7 +2571,7 @@ def driveline_sweep(driveline: Driveline, pin: Position, grid: AttitudeGrid, thr
 def beam_segment(section: SolidSection | TubeSection | ShapedProfile, length: ArrayLike, youngs_modulus: ArrayLike, density: ArrayLike) -> BeamSegment: ...
 def beam_critical_speeds(line: BeamLine, count: int = ..., elements: int = ...) -> tuple[float, ...]: ...
 def slender_tube_excess(section: SolidSection | TubeSection, length: ArrayLike) -> Validated: ...
-def whirl_line(telescope: WhirlTelescope, length: float) -> BeamLine: ...
+def whirl_line(telescope: WhirlTelescope, length: float, middle_share: float = ...) -> BeamLine: ...
 @typing.overload
 def telescope_critical_speed(telescope: WhirlTelescope, length: float) -> float: ...
 @typing.overload

@@ -227,7 +227,7 @@ inline void mounted_surroundings(const MountedSurroundings& around, const char* 
 inline MountedClearance least_clearance(const Driveline& driveline, const ThreePointLinkage& linkage,
                                         const MountedTolerance& tolerance, const MountedRange& range,
                                         const MountedSurroundings& around, Length gap = millimetres(10),
-                                        int budget = 100000) {
+                                        int budget = 200000) {
   constexpr const char* name = "least_clearance";
   detail::check_mounted(driveline, linkage, range, tolerance, {});
   check::mounted_surroundings(around, name);
@@ -254,7 +254,7 @@ inline MountedClearance least_clearance(const Driveline& driveline, const ThreeP
 /// The same for the linkage as stated.
 inline MountedClearance least_clearance(const Driveline& driveline, const ThreePointLinkage& linkage,
                                         const MountedRange& range, const MountedSurroundings& around,
-                                        Length gap = millimetres(10), int budget = 100000) {
+                                        Length gap = millimetres(10), int budget = 200000) {
   return least_clearance(driveline, linkage, MountedTolerance{}, range, around, gap, budget);
 }
 
