@@ -43,8 +43,8 @@ void take_smaller(TurnLimit& own, const TurnLimit& other) {
 TurnLimits limits_within(const Question& q, const DrivelineLimits& limits, const FoulingData& fouling, Amount room) {
   TurnLimits turns = turn_limit(q.driveline, q.pin, q.tolerance, q.attitudes, limits, fineness);
   if (!fouling.complete()) return turns;
-  const TurnLimits clear =
-      turn_limit(q.driveline, q.pin, q.attitudes, fouling.around.fixed, metres(room.si) + fouling.tolerance, degrees(0.1));
+  const TurnLimits clear = turn_limit(q.driveline, q.pin, q.attitudes, fouling.around.fixed,
+                                      metres(room.si) + fouling.tolerance, degrees(0.1));
   take_smaller(turns.left, clear.left);
   take_smaller(turns.right, clear.right);
   return turns;
