@@ -25,7 +25,7 @@ PARTS = {
 
 CSS = """
 div.body { max-width: none; }
-table.docutils { display: block; overflow-x: auto; border: none; font-size: 92%; }
+table.docutils { display: block; overflow-x: auto; border: none; box-shadow: none; font-size: 92%; }
 table.docutils td, table.docutils th { vertical-align: top; }
 pre { font-size: 85%; line-height: 1.35; white-space: pre-wrap; }
 dl.cpp pre { background: none; border: none; padding: 0; }
@@ -69,7 +69,7 @@ def directives_by_header(xml: Path) -> dict[str, list[str]]:
     for inner in root.iterfind("compounddef/innerclass"):
         compound = ElementTree.parse(xml / f"{inner.get('refid')}.xml").find("compounddef")
         if compound is not None and "<" not in (inner.text or ""):
-            add(compound.find("location"), f".. doxygen{compound.get('kind')}:: {inner.text}\n   :members:\n")
+            add(compound.find("location"), f".. doxygen{compound.get('kind')}:: {inner.text}\n   :members:\n   :undoc-members:\n")
     return {header: [text for _, text in sorted(texts)] for header, texts in found.items()}
 
 

@@ -11,6 +11,7 @@
 #include <regex>
 #include <set>
 #include <sstream>
+#include <vector>
 
 namespace fs = std::filesystem;
 
@@ -45,7 +46,48 @@ std::set<std::string> ids_named(const std::set<std::string>& folders) {
   return ids;
 }
 
+/// The texts of three words and more in a statement.
+std::vector<std::string> sentences_in(const std::string& statement) {
+  static const std::regex literal(R"re("((?:[^"\\\n]|\\.)*)")re");
+  static const std::regex word("[A-Za-z]{2,}");
+  std::vector<std::string> found;
+  for (auto it = std::sregex_iterator(statement.begin(), statement.end(), literal); it != std::sregex_iterator();
+       ++it) {
+    const std::string text = (*it)[1];
+    const auto words = std::distance(std::sregex_iterator(text.begin(), text.end(), word), std::sregex_iterator());
+    if (words >= 3 && text.find(' ') != std::string::npos) found.push_back(text);
+  }
+  return found;
+}
+
+/// Whether a statement may hold a sentence: it names a source, refuses an input, or writes markup.
+bool may_speak(const std::string& statement) {
+  for (const char* sign : {"Standing::", "Source", "with_stated", "fail_input", "=\\\""}) {
+    if (statement.find(sign) != std::string::npos) return true;
+  }
+  return false;
+}
+
 } // namespace
+
+TEST_CASE("words for people stand in the catalogue alone") {
+  static const std::regex comment("//[^\n]*");
+  int read = 0;
+  for (const char* folder : {"assess", "advise", "report"}) {
+    for (const auto& entry : fs::directory_iterator(sources / folder)) {
+      if (!entry.is_regular_file()) continue;
+      std::istringstream text(std::regex_replace(file_text(entry.path()), comment, ""));
+      for (std::string statement; std::getline(text, statement, ';'); ++read) {
+        if (may_speak(statement)) continue;
+        for (const std::string& sentence : sentences_in(statement))
+          FAIL_CHECK(entry.path().filename() << ": " << sentence);
+      }
+    }
+  }
+  CHECK(read > 1000);
+  CHECK(sentences_in("return \"Stop the engine first\"").size() == 1); // the search itself finds one
+  CHECK(!may_speak("return \"Stop the engine first\""));
+}
 
 TEST_CASE("every check has a title and an id of its own") {
   std::set<std::string> ids;
