@@ -31,6 +31,7 @@ LiftLimit limit_within(const Case& value, const MountedRange& positions, const D
                        const FoulingData& fouling, Amount room) {
   EnvelopeOptions options;
   options.with_speed_variation = false;
+  options.limits = limits;
   const MountedTolerance tolerance = mounted_tolerance(value);
   const auto judge = [&](const LengthRange& lift) {
     MountedRange part = positions;

@@ -530,3 +530,48 @@ TEST_CASE("turn limit: every attitude up to the allowed turn keeps the limits, a
     }
   }
 }
+
+namespace {
+
+/// A limit about an extreme: well off it, near it, or at it.
+template <class Q> Q about(RandomInputs& random, Q value) {
+  const double shares[] = {0.5, 0.99, 1.0, 1.01, 1.5};
+  return shares[random.whole(0, 4)] * value;
+}
+
+DrivelineLimits some_limits(RandomInputs& random, const DrivelineEnvelope& e) {
+  DrivelineLimits limits;
+  if (random.whole(0, 1) == 0) limits.front_angle = about(random, e.front_angle.value);
+  if (random.whole(0, 1) == 0) limits.rear_angle = about(random, e.rear_angle.value);
+  if (random.whole(0, 1) == 0) limits.difference = about(random, e.difference.value);
+  if (random.whole(0, 1) == 0) limits.longest = about(random, e.longest.value);
+  limits.shortest = about(random, e.shortest.value);
+  return limits;
+}
+
+} // namespace
+
+TEST_CASE("asked only whether limits hold, an envelope answers as the whole one does, with less work") {
+  RandomInputs random;
+  long boxes = 0;
+  long boxes_of_whole = 0;
+  for (int i = 0; i < 300; ++i) {
+    const Layout s = any_layout(random);
+    EnvelopeOptions options;
+    options.with_speed_variation = false;
+    options.budget = 20000;
+    const DrivelineTolerance t = i % 2 == 0 ? DrivelineTolerance{} : any_tolerance(random);
+    const TolerantEnvelope whole = driveline_envelope(s.driveline, s.pin, t, s.range, options);
+    options.limits = some_limits(random, whole.envelope);
+    const TolerantEnvelope asked = driveline_envelope(s.driveline, s.pin, t, s.range, options);
+    const LimitCheck expected = check_limits(whole.envelope, *options.limits);
+    const LimitCheck found = check_limits(asked.envelope, *options.limits);
+    // Where the limit lies within the gap, the narrower question may be answered and the wider one not.
+    if (expected.holds) CHECK(found.holds);
+    if (expected.broken != LimitKind::none) CHECK_FALSE(found.holds);
+    if (found.broken != LimitKind::none) CHECK_FALSE(expected.holds);
+    boxes += asked.envelope.boxes;
+    boxes_of_whole += whole.envelope.boxes;
+  }
+  CHECK(boxes < boxes_of_whole);
+}

@@ -1,6 +1,7 @@
 #pragma once
 // The driveline over a whole range of attitudes: worst angles, longest and shortest, with proved bounds.
 
+#include <fieldshaft/driveline/limits.hpp>
 #include <fieldshaft/driveline/objective.hpp>
 #include <fieldshaft/driveline/unevenness.hpp>
 
@@ -23,6 +24,10 @@ struct EnvelopeOptions {
   double variation_gap = 5e-4; ///< of the speed variation, as a share of the PTO speed
   int budget = 200000;         ///< boxes for each extreme
   bool with_speed_variation = true;
+  /// Given: only whether these limits hold is asked. A search ends once its limit is proved to hold or to be broken, so
+  /// that bounds are no closer than that needs; angles, difference and longest without a limit are not searched, and
+  /// their bounds say nothing.
+  std::optional<DrivelineLimits> limits;
 };
 
 /// The extremes over a range. Bounds hold for the rigid model without play.
@@ -54,6 +59,37 @@ template <class Q> Extreme<Q> extreme(double value, double lower, double upper, 
   return {q(value), q(lower), q(upper), q(upper - lower), attitude(at), upper - lower <= gap * (1.0 + 1e-9) + 1e-12};
 }
 
+/// What a search is asked: its greatest value, or only whether that keeps a limit.
+struct SearchQuestion {
+  double known = -std::numeric_limits<double>::infinity(); ///< values up to it, and the gap, do not matter
+  double enough = std::numeric_limits<double>::infinity(); ///< a value above it ends the search
+};
+
+template <class Q> using LimitOf = std::optional<Q> DrivelineLimits::*;
+
+/// Whether only limits are asked about, and none of this extreme.
+template <class Q> bool skips(const EnvelopeOptions& options, LimitOf<Q> of) noexcept {
+  return options.limits && !((*options.limits).*of);
+}
+
+/// Whether an objective keeps the limit of its quantity, `sign` -1 where it is a least one. The bound that is aimed at
+/// keeps it by a millionth of the gap, far more than the rounding of the way there and back.
+template <class Objective> SearchQuestion keeps(const Objective& objective, double limit, double sign = 1.0) noexcept {
+  return {objective.at(limit - sign * objective.gap() * (1.0 + 1e-6)), objective.at(limit)};
+}
+
+/// What a search of this extreme is asked.
+template <class Objective, class Q>
+SearchQuestion question(const EnvelopeOptions& options, LimitOf<Q> of, const Objective& objective, double sign = 1.0) {
+  if (!options.limits) return {};
+  return keeps(objective, ((*options.limits).*of)->value(), sign);
+}
+
+/// Of an extreme that was not asked for.
+template <class Q> Extreme<Q> not_searched(double least, double most) {
+  return {Q::from_value(least), Q::from_value(least), Q::from_value(most), Q::from_value(most - least), {}, false};
+}
+
 /// One envelope: shared lines and one search for each extreme.
 class Enveloper {
 public:
@@ -67,19 +103,29 @@ public:
     e.longest = longest();
     e.front_angle = angle(End::front);
     e.rear_angle = angle(End::rear);
-    e.difference = difference();
+    if (options_.limits) {
+      const auto& most = options_.limits->difference;
+      e.difference = most ? difference(most->value()) : not_searched<Angle>(0.0, pi);
+    } else {
+      e.difference = difference();
+    }
     if (options_.with_speed_variation) e.speed_variation = speed_variation(e);
     e.boxes = boxes_;
     return e;
+  }
+
+  /// The greatest difference, or only whether it keeps a limit, where least_length() is known.
+  Extreme<Angle> difference_with(double least_length, double limit) {
+    least_length_ = least_length;
+    return difference(limit);
   }
 
 private:
   /// The search gets a little less than the wanted gap: the rest is for rounding on the way back to the quantity.
   static double inner(double gap) noexcept { return 0.98 * gap; }
 
-  template <class Objective>
-  SearchResult search(const Objective& objective, double known = -std::numeric_limits<double>::infinity()) {
-    const SearchResult result = Search<Objective>(objective, domain_, options_.budget).run(known);
+  template <class Objective> SearchResult search(const Objective& objective, const SearchQuestion& asked = {}) {
+    const SearchResult result = Search<Objective>(objective, domain_, options_.budget).run(asked.known, asked.enough);
     boxes_ += result.boxes;
     if (!result.found)
       fail_input("driveline_envelope", "range", "no attitude keeps all couplings", "a range that is not empty");
@@ -100,8 +146,9 @@ private:
   }
 
   Extreme<Length> longest() {
+    if (skips(options_, &DrivelineLimits::longest)) return not_searched<Length>(0.0, shafts_.reach());
     const SquareObjective objective(shafts_, 1.0, inner(options_.length_gap.value()));
-    const SearchResult r = search(objective);
+    const SearchResult r = search(objective, question(options_, &DrivelineLimits::longest, objective));
     const double value = at(r.at).length.value();
     return extreme<Length>(value, value - length_rounding(value), std::max(value, objective.length(r.upper)), r.at,
                            options_.length_gap.value());
@@ -115,20 +162,25 @@ private:
   double angle_rounding() const noexcept { return Shafts::allowance * shafts_.reach() / least_length_; }
 
   Extreme<Angle> angle(End end) {
+    const LimitOf<Angle> of = end == End::front ? &DrivelineLimits::front_angle : &DrivelineLimits::rear_angle;
+    if (skips(options_, of)) return not_searched<Angle>(0.0, pi);
     const AngleObjective objective(shafts_, end, inner(options_.angle_gap.value()), least_length_);
-    const SearchResult r = search(objective);
+    const SearchResult r = search(objective, question(options_, of, objective));
     const DrivelineState s = at(r.at);
     const double value = (end == End::front ? s.front_angle : s.rear_angle).value();
     return extreme<Angle>(value, value - angle_rounding(), std::max(value, objective.angle(r.upper)), r.at,
                           options_.angle_gap.value());
   }
 
-  Extreme<Angle> difference() {
+  Extreme<Angle> difference(std::optional<double> limit = {}) {
     const double gap = inner(options_.angle_gap.value());
     const DifferenceObjective front(shafts_, 1.0, gap, least_length_);
     const DifferenceObjective rear(shafts_, -1.0, gap, least_length_);
-    SearchResult best = search(front, 0.0);
-    const SearchResult other = search(rear, std::max(0.0, best.value));
+    SearchQuestion asked = limit ? keeps(front, *limit) : SearchQuestion{};
+    asked.known = std::max(0.0, asked.known);
+    SearchResult best = search(front, asked);
+    asked.known = std::max(asked.known, best.value);
+    const SearchResult other = search(rear, asked);
     const double upper = std::max({0.0, best.upper, other.upper});
     if (other.value > best.value) best = other;
     const double value = math::abs(at(best.at).difference).value();

@@ -11,6 +11,8 @@
 
 #include <array>
 #include <cmath>
+#include <limits>
+#include <numeric>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -122,15 +124,61 @@ inline Bounds product(const Bounds& f, const Bounds& g) noexcept {
           f[0] * g[3] + 3.0 * f[1] * g[2] + 3.0 * f[2] * g[1] + f[3] * g[0]};
 }
 
-inline Bounds sum(const Bounds& f, const Bounds& g) noexcept {
-  return {f[0] + g[0], f[1] + g[1], f[2] + g[2], f[3] + g[3]};
-}
-
 /// Bounds of 1/f where f is at least `least`, above 0.
 inline Bounds inverse(const Bounds& f, double least) noexcept {
   const double i = 1.0 / least;
   return {i, f[1] * i * i, (f[2] + 2.0 * f[1] * f[1] * i) * i * i,
           (f[3] + (6.0 * f[1] * f[2] + 6.0 * f[1] * f[1] * f[1] * i) * i) * i * i};
+}
+
+/// Tightens bounds that hold over a box of the given size by what is known at its middle: a derivative changes over the
+/// box by no more than the next higher one times the size. What is small at the middle stays small near it, which
+/// bounds for every attitude cannot tell. A billionth on top is far more than the rounding of the expansion.
+inline Bounds near(const Jet& middle, Bounds bounds, double size) noexcept {
+  const auto largest = [](double most, double x) { return std::fmax(most, std::abs(x)); };
+  const double curvature = std::accumulate(middle.curvature.begin(), middle.curvature.end(), 0.0, largest);
+  const double slope = std::accumulate(middle.slope.begin(), middle.slope.end(), 0.0, largest);
+  const auto least = [](double bound, double at, double change) {
+    return std::fmin(bound, (at + change) * (1.0 + 1e-9) + 1e-9);
+  };
+  bounds[2] = least(bounds[2], curvature, bounds[3] * size);
+  bounds[1] = least(bounds[1], slope, bounds[2] * size);
+  bounds[0] = least(bounds[0], std::abs(middle.value), bounds[1] * size);
+  return bounds;
+}
+
+/// A function by its expansion about the middle of a box, with bounds of it and its derivatives over the box.
+struct Bounded {
+  Jet jet;
+  Bounds over;
+};
+
+inline Bounded product(const Bounded& f, const Bounded& g, double size) noexcept {
+  const Jet jet = f.jet * g.jet;
+  return {jet, near(jet, product(f.over, g.over), size)};
+}
+
+/// k1 f + k2 g + constant.
+inline Bounded combined(double kf, const Bounded& f, double kg, const Bounded& g, double constant,
+                        double size) noexcept {
+  const Jet jet = combined(kf, f.jet, kg, g.jet, constant);
+  Bounds over{std::numeric_limits<double>::infinity()};
+  for (std::size_t i = 1; i < 4; ++i) over[i] = std::abs(kf) * f.over[i] + std::abs(kg) * g.over[i];
+  return {jet, near(jet, over, size)};
+}
+
+/// k f + constant.
+inline Bounded scaled(double k, const Bounded& f, double constant, double size) noexcept {
+  const Jet jet = scaled(k, f.jet, constant);
+  Bounds over{std::numeric_limits<double>::infinity()};
+  for (std::size_t i = 1; i < 4; ++i) over[i] = std::abs(k) * f.over[i];
+  return {jet, near(jet, over, size)};
+}
+
+/// 1/f where f is at least `least`, above 0.
+inline Bounded inverse(const Bounded& f, double least, double size) noexcept {
+  const Jet jet = inverse(f.jet);
+  return {jet, near(jet, inverse(f.over, least), size)};
 }
 
 /// Bounds of u · m/|m| for a fixed unit vector u and a vector m whose derivatives of order n are at most

@@ -60,6 +60,7 @@ inline LiftLimit lift_limit(const Driveline& driveline, const ThreePointLinkage&
                             const DrivelineLimits& limits, const EnvelopeOptions& options = {}) {
   EnvelopeOptions few = options;
   few.with_speed_variation = false;
+  few.limits = limits;
   check::driveline_limits(limits, "lift_limit");
   const auto judge = [&](const LengthRange& lift) {
     MountedRange part = range;

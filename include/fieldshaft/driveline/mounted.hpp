@@ -38,10 +38,11 @@ public:
 
   MountedEnvelope run() {
     MountedEnvelope e;
-    e.envelope.front_angle = most(MountedGoal::front_angle, e.front_angle_at, options_.angle_gap);
-    e.envelope.rear_angle = most(MountedGoal::rear_angle, e.rear_angle_at, options_.angle_gap);
-    e.envelope.difference = most(MountedGoal::difference, e.difference_at, options_.angle_gap);
-    e.envelope.longest = most(MountedGoal::longest, e.longest_at, options_.length_gap);
+    using Limits = DrivelineLimits;
+    e.envelope.front_angle = most(MountedGoal::front_angle, e.front_angle_at, options_.angle_gap, &Limits::front_angle);
+    e.envelope.rear_angle = most(MountedGoal::rear_angle, e.rear_angle_at, options_.angle_gap, &Limits::rear_angle);
+    e.envelope.difference = most(MountedGoal::difference, e.difference_at, options_.angle_gap, &Limits::difference);
+    e.envelope.longest = most(MountedGoal::longest, e.longest_at, options_.length_gap, &Limits::longest);
     e.envelope.shortest = shortest(e.shortest_at);
     if (options_.with_speed_variation) e.envelope.speed_variation = variation(e);
     e.envelope.boxes = boxes_;
@@ -51,8 +52,8 @@ public:
 private:
   static constexpr double rounding = 1e-12; // metres and radians: the state's own rounding, generously
 
-  SearchResult search(MountedGoal goal, double gap, LinkagePosition& position) {
-    const SearchResult r = MountedSearch(line_, motion_, goal, 0.98 * gap, options_.budget).run();
+  SearchResult search(MountedGoal goal, double gap, LinkagePosition& position, const SearchQuestion& asked = {}) {
+    const SearchResult r = MountedSearch(line_, motion_, goal, 0.98 * gap, options_.budget).run(asked);
     position = motion_.position(r.at);
     boxes_ += r.boxes;
     return r;
@@ -60,13 +61,24 @@ private:
 
   Triple attitude_at(const SearchResult& r) const { return linkage_cell(motion_, r.at, {}).attitude; }
 
-  template <class Q> Extreme<Q> most(MountedGoal goal, LinkagePosition& position, Q gap) {
-    const SearchResult r = search(goal, gap.value(), position);
+  /// Whether a limit is kept, `sign` -1 where it is a least one: as of an objective that is the quantity itself.
+  template <class Q> SearchQuestion asked(Q gap, LimitOf<Q> of, double sign = 1.0) const {
+    if (!options_.limits) return {};
+    const double limit = sign * ((*options_.limits).*of)->value();
+    return {limit - gap.value(), limit};
+  }
+
+  template <class Q> Extreme<Q> most(MountedGoal goal, LinkagePosition& position, Q gap, LimitOf<Q> of) {
+    if (skips(options_, of)) return not_searched<Q>(0.0, std::numeric_limits<double>::infinity());
+    const SearchResult r = search(goal, gap.value(), position, asked(gap, of));
     return extreme<Q>(r.value, std::max(0.0, r.value - rounding), r.upper + rounding, attitude_at(r), gap.value());
   }
 
   Extreme<Length> shortest(LinkagePosition& position) {
-    const SearchResult r = search(MountedGoal::shortest, options_.length_gap.value(), position);
+    constexpr auto of = &DrivelineLimits::shortest;
+    if (skips(options_, of)) return not_searched<Length>(0.0, std::numeric_limits<double>::infinity());
+    const SearchResult r =
+        search(MountedGoal::shortest, options_.length_gap.value(), position, asked(options_.length_gap, of, -1.0));
     return extreme<Length>(-r.value, -r.upper - rounding, -r.value + rounding, attitude_at(r),
                            options_.length_gap.value());
   }

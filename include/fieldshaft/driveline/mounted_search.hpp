@@ -4,8 +4,8 @@
 // Over the cells of linkage_motion.hpp the expansions of objective.hpp and the allowances of tolerance_objective.hpp
 // hold, and cells are halved as boxes are.
 
+#include <fieldshaft/driveline/envelope.hpp>
 #include <fieldshaft/driveline/linkage_motion.hpp>
-#include <fieldshaft/driveline/unevenness.hpp>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -21,12 +21,14 @@ public:
       : driveline_(driveline), motion_(motion), goal_(goal), gap_(gap), budget_(budget),
         tolerant_(linkage_cell(motion, middle({motion.low, motion.high}), {}).is_wide()) {}
 
-  SearchResult run() {
+  SearchResult run(const SearchQuestion& asked = {}) {
+    known_ = asked.known;
     Box root;
     root.low = motion_.low;
     root.high = motion_.high;
-    take(root);
-    while (!heap_.empty() && heap_.front().upper > best_ + gap_ && result_.boxes < budget_) {
+    offer(root.low);
+    take(root, root.high);
+    while (!heap_.empty() && heap_.front().upper > target() && best_ <= asked.enough && result_.boxes < budget_) {
       std::pop_heap(heap_.begin(), heap_.end(), lower_bound_first);
       const Box box = heap_.back();
       heap_.pop_back();
@@ -55,14 +57,19 @@ public:
 private:
   static bool lower_bound_first(const Box& a, const Box& b) noexcept { return a.upper < b.upper; }
 
-  void take(Box box) {
+  /// A bound this low ends the search.
+  double target() const noexcept { return std::max(best_, known_) + gap_; }
+
+  /// Bounds a box, and looks at its middle and its new end unless it is set aside at once.
+  void take(Box box, const Triple& end) {
     ++result_.boxes;
     const Triple at = middle(box);
-    offer(at);
-    offer(box.low); // the ends of the intervals often hold the extreme
-    offer(box.high);
     box.upper = std::min(box.upper, bound(at, half_widths(box)));
-    if (box.upper > best_ + gap_) {
+    if (box.upper > target()) {
+      offer(at);
+      offer(end); // the ends of the intervals often hold the extreme
+    }
+    if (box.upper > target()) {
       heap_.push_back(box);
       std::push_heap(heap_.begin(), heap_.end(), lower_bound_first);
     } else {
@@ -94,8 +101,8 @@ private:
     Box lower = box;
     Box upper = box;
     lower.high[axis] = upper.low[axis] = 0.5 * (box.low[axis] + box.high[axis]);
-    take(lower);
-    take(upper);
+    take(lower, lower.high);
+    take(upper, upper.low);
   }
 
   double bound(const Triple& at, const Triple& half) const {
@@ -169,6 +176,7 @@ private:
   double gap_;
   int budget_;
   bool tolerant_;
+  double known_ = -std::numeric_limits<double>::infinity();
   double best_ = -std::numeric_limits<double>::infinity(); ///< bound at the worst position, tolerances included
   double settled_ = -std::numeric_limits<double>::infinity();
   SearchResult result_;

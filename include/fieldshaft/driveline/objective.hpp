@@ -78,6 +78,9 @@ public:
     const double arms = 2.0 * shafts_.pin_arm() * shafts_.joint_arm();
     return {scaled(sign_, shafts_.square(Turn(at))), arms, arms * size};
   }
+  /// What belongs to a length.
+  double at(double length) const noexcept { return sign_ * length * length; }
+  double gap() const noexcept { return gap_; }
   double rounding() const noexcept { return Shafts::allowance * shafts_.reach() * shafts_.reach(); }
   double slope_rounding() const noexcept { return rounding(); }
   double target(double best) const noexcept {
@@ -127,6 +130,9 @@ public:
     const Bounds bounds = direction_bounds(e.ratio);
     return {scaled(-1.0, e.cosine), bounds[3], std::min(bounds[1] * size, 1.0 + e.cosine.value)};
   }
+  /// What belongs to an angle.
+  double at(double angle) const noexcept { return -std::cos(std::clamp(angle, 0.0, pi)); }
+  double gap() const noexcept { return gap_; }
   double rounding() const noexcept { return rounding_; }
   double slope_rounding() const noexcept { return 100.0 * rounding_; }
   double target(double best) const noexcept {
@@ -200,6 +206,8 @@ public:
   double rounding() const noexcept { return 1e5 * cosine_rounding_; }
   /// There the curvature is wrong by at most the cosine's rounding over the third power of that distance.
   double slope_rounding() const noexcept { return 1e10 * cosine_rounding_; }
+  double at(double angle) const noexcept { return angle; }
+  double gap() const noexcept { return gap_; }
   double target(double best) const noexcept { return best + gap_ - rounding(); }
   double angle(double bound) const noexcept { return std::min(pi, bound + rounding()); }
 

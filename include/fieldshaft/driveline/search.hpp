@@ -31,7 +31,9 @@ public:
       : objective_(objective), domain_(domain), budget_(budget) {}
 
   /// `known` is a value that the caller has found elsewhere: boxes that cannot exceed it by the gap are not split.
-  SearchResult run(double known = -std::numeric_limits<double>::infinity()) {
+  /// `enough`: a value above it answers the caller's question and ends the search.
+  SearchResult run(double known = -std::numeric_limits<double>::infinity(),
+                   double enough = std::numeric_limits<double>::infinity()) {
     goal_ = known;
     target_ = objective_.target(goal_);
     Box root;
@@ -39,7 +41,7 @@ public:
     root.high = domain_.high;
     offer_corners(root);
     take(root);
-    while (!heap_.empty() && heap_.front().upper > target_ && result_.boxes < budget_) {
+    while (!heap_.empty() && heap_.front().upper > target_ && result_.value <= enough && result_.boxes < budget_) {
       std::pop_heap(heap_.begin(), heap_.end(), lower_bound_first);
       const Box box = heap_.back();
       heap_.pop_back();

@@ -30,8 +30,8 @@ class TolerantEnveloper {
 public:
   TolerantEnveloper(const Driveline& driveline, const Position& pin, const DrivelineTolerance& tolerance,
                     const AttitudeRange& range, const EnvelopeOptions& options)
-      : driveline_(driveline), pin_(pin), tolerance_(tolerance), options_(options), domain_(domain(range)),
-        shafts_(lines(driveline, pin)), slack_(slack(driveline, tolerance)) {}
+      : driveline_(driveline), pin_(pin), tolerance_(tolerance), range_(range), options_(options),
+        domain_(domain(range)), shafts_(lines(driveline, pin)), slack_(slack(driveline, tolerance)) {}
 
   TolerantEnvelope run(const DrivelineEnvelope& exact) {
     TolerantEnvelope t;
@@ -40,26 +40,29 @@ public:
     check::positive(least, {"driveline_envelope", "shortest joint centre distance less all tolerances", "m"});
     const double length_gap = 0.98 * options_.length_gap.value();
     const double angle_gap = 0.98 * options_.angle_gap.value();
-    length(t.envelope.shortest, t.shortest, TolerantSquare(shafts_, -1.0, length_gap), -1.0);
-    length(t.envelope.longest, t.longest, TolerantSquare(shafts_, 1.0, length_gap), 1.0);
+    length(t.envelope.shortest, t.shortest, TolerantSquare(shafts_, -1.0, length_gap), -1.0,
+           &DrivelineLimits::shortest);
+    length(t.envelope.longest, t.longest, TolerantSquare(shafts_, 1.0, length_gap), 1.0, &DrivelineLimits::longest);
     angle(t.envelope.front_angle, t.front_angle, TolerantAngle(shafts_, End::front, angle_gap, least),
-          &DrivelineState::front_angle);
+          &DrivelineState::front_angle, &DrivelineLimits::front_angle);
     angle(t.envelope.rear_angle, t.rear_angle, TolerantAngle(shafts_, End::rear, angle_gap, least),
-          &DrivelineState::rear_angle);
+          &DrivelineState::rear_angle, &DrivelineLimits::rear_angle);
     difference(t, exact, least);
     variation(t.envelope, exact, least);
     return t;
   }
 
 private:
-  template <class Objective> SearchResult search(const Objective& objective) const {
+  template <class Objective> SearchResult search(const Objective& objective, const SearchQuestion& asked) const {
     const Tolerant<Objective> tolerant(objective, shafts_, slack_);
-    return Search<Tolerant<Objective>>(tolerant, domain_, options_.budget).run();
+    return Search<Tolerant<Objective>>(tolerant, domain_, options_.budget).run(asked.known, asked.enough);
   }
 
   template <class Objective>
-  void length(Extreme<Length>& extreme, Influence<Length>& influence, const Objective& objective, double sign) {
-    const SearchResult r = search(objective);
+  void length(Extreme<Length>& extreme, Influence<Length>& influence, const Objective& objective, double sign,
+              LimitOf<Length> of) {
+    if (skips(options_, of)) return;
+    const SearchResult r = search(objective, question(options_, of, objective, sign));
     const auto f = [sign](const DrivelineState& s) { return sign * s.length.value(); };
     const Attained a = attained(r.at, f);
     const double bound = objective.length(r.upper);
@@ -71,8 +74,9 @@ private:
 
   template <class Objective>
   void angle(Extreme<Angle>& extreme, Influence<Angle>& influence, const Objective& objective,
-             Angle DrivelineState::*member) {
-    const SearchResult r = search(objective);
+             Angle DrivelineState::*member, LimitOf<Angle> of) {
+    if (skips(options_, of)) return;
+    const SearchResult r = search(objective, question(options_, of, objective));
     const Attained a = attained(r.at, [member](const DrivelineState& s) { return (s.*member).value(); });
     extreme = detail::extreme<Angle>(a.value, a.value, std::max(a.value, objective.angle(r.upper)), r.at,
                                      options_.angle_gap.value());
@@ -81,12 +85,16 @@ private:
 
   /// The difference moves by no more than both angles: by the turn of the centre line for each, and of the input shaft.
   void difference(TolerantEnvelope& t, const DrivelineEnvelope& exact, double least) {
-    Extreme<Angle>& d = t.envelope.difference;
-    const Triple at = triple(exact.difference.at);
-    const Attained a = attained(at, [](const DrivelineState& s) { return math::abs(s.difference).value(); });
+    if (skips(options_, &DrivelineLimits::difference)) return;
     const double change = 2.0 * line_turn(least) + slack_.turn;
-    d = extreme<Angle>(a.value, a.value, std::max(a.value, exact.difference.upper.value() + change), at,
-                       options_.angle_gap.value());
+    Extreme<Angle>& d = t.envelope.difference;
+    if (options_.limits)
+      d = Enveloper(driveline_, pin_, range_, options_)
+              .difference_with(exact.shortest.lower.value(), options_.limits->difference->value() - change);
+    const double upper = d.upper.value() + change;
+    const Triple at = triple(d.at);
+    const Attained a = attained(at, [](const DrivelineState& s) { return math::abs(s.difference).value(); });
+    d = extreme<Angle>(a.value, a.value, std::max(a.value, upper), at, options_.angle_gap.value());
     t.difference = {a.most, radians(a.amount)};
   }
 
@@ -166,6 +174,7 @@ private:
   const Driveline& driveline_;
   const Position& pin_;
   const DrivelineTolerance& tolerance_;
+  const AttitudeRange& range_;
   const EnvelopeOptions& options_;
   Domain domain_;
   Shafts shafts_;
@@ -188,12 +197,15 @@ inline TolerantEnvelope driveline_envelope(const Driveline& driveline, const Pos
                                            const DrivelineTolerance& tolerance, const AttitudeRange& range,
                                            const EnvelopeOptions& options = {}) {
   check::tolerance(tolerance, "driveline_envelope");
-  const DrivelineEnvelope exact = driveline_envelope(driveline, pin, range, options);
+  EnvelopeOptions alone = options;
+  if (options.limits) alone.limits = DrivelineLimits{}; // the shortest distance, on which the others rest
+  const DrivelineEnvelope exact = driveline_envelope(driveline, pin, range, alone);
   if (detail::leaning(driveline, pin, range) < 0.0) {
     const Driveline other = mirrored(driveline);
     const Position other_pin = mirrored(pin);
+    const AttitudeRange other_range = mirrored(range);
     TolerantEnvelope t =
-        detail::TolerantEnveloper(other, other_pin, tolerance, mirrored(range), options).run(mirrored(exact));
+        detail::TolerantEnveloper(other, other_pin, tolerance, other_range, options).run(mirrored(exact));
     t.envelope = mirrored(t.envelope);
     return t;
   }

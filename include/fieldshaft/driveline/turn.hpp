@@ -8,15 +8,6 @@
 namespace fieldshaft {
 inline namespace v0 {
 
-/// Limits of a driveline; what is not stated does not limit.
-struct DrivelineLimits {
-  std::optional<Angle> front_angle;
-  std::optional<Angle> rear_angle;
-  std::optional<Angle> difference;
-  std::optional<Length> longest;  ///< greatest joint centre distance
-  std::optional<Length> shortest; ///< least joint centre distance
-};
-
 enum class LimitKind { none, front_angle, rear_angle, difference, longest, shortest, clearance };
 
 /// The turn to one side.
@@ -32,21 +23,6 @@ struct TurnLimits {
   TurnLimit left;  ///< yaw below 0
   TurnLimit right; ///< yaw above 0
 };
-
-namespace check {
-inline void driveline_limits(const DrivelineLimits& limits, const char* function) {
-  const auto angle = [function](const std::optional<Angle>& a, const char* name) {
-    if (a) not_negative(a->value(), {function, name, "rad"});
-  };
-  angle(limits.front_angle, "limits.front_angle");
-  angle(limits.rear_angle, "limits.rear_angle");
-  angle(limits.difference, "limits.difference");
-  if (limits.longest) positive(limits.longest->value(), {function, "limits.longest", "m"});
-  if (limits.shortest) not_negative(limits.shortest->value(), {function, "limits.shortest", "m"});
-  if (!limits.front_angle && !limits.rear_angle && !limits.difference && !limits.longest && !limits.shortest)
-    fail_input(function, "limits", "none stated", "at least one limit");
-}
-} // namespace check
 
 /// How an envelope stands to its limits: all proved to hold, one proved broken, or open between the bounds.
 struct LimitCheck {
@@ -154,6 +130,7 @@ inline TurnLimits turn_limit(const Driveline& driveline, const Position& pin, co
                              const DrivelineLimits& limits, const EnvelopeOptions& options = {}) {
   EnvelopeOptions few = options;
   few.with_speed_variation = false;
+  few.limits = limits;
   return detail::turn_to_both_sides(
       range, limits, [&](const AttitudeRange& part) { return driveline_envelope(driveline, pin, part, few); });
 }
@@ -170,6 +147,7 @@ inline TurnLimits turn_limit(const Driveline& driveline, const Position& pin, co
   check::tolerance(tolerance, "turn_limit");
   EnvelopeOptions few = options;
   few.with_speed_variation = false;
+  few.limits = limits;
   return detail::turn_to_both_sides(
       range, limits,
       [&](const AttitudeRange& part) { return driveline_envelope(driveline, pin, tolerance, part, few).envelope; },

@@ -4,7 +4,8 @@
 // With c1, c2 the joint cosines, c12 that of the outer shafts and v the volume of the three unit directions,
 //   (k + 1/k) c1 c2 = [(1 + c1²)(1 + c2²) - cos 2y (x² - v²) - 2 sin 2y x v] / 2,   x = c1 c2 - c12, y the yoke phase,
 // which has no joint plane in it and is smooth where a joint is straight. For y = 0 it becomes 1 + 2 c1 c2 c12 - c12²,
-// so that k + 1/k = (1 - c12²)/(c1 c2) + 2 c12: parallel shafts are smooth whatever the joints do.
+// so that k + 1/k = (1 - c12²)/(c1 c2) + 2 c12: parallel shafts are smooth whatever the joints do. Any other phase adds
+// [sin² y (x² - v²) - sin 2y x v]/(c1 c2).
 
 #include <fieldshaft/driveline/objective.hpp>
 
@@ -37,8 +38,8 @@ inline double unevenness_change(double unevenness, double front, double rear, do
 class UnevennessObjective {
 public:
   UnevennessObjective(const Shafts& shafts, double yoke_phase, double gap, double least_length)
-      : shafts_(shafts), in_line_(yoke_phase == 0.0), cosine_(std::cos(2.0 * yoke_phase)),
-        sine_(std::sin(2.0 * yoke_phase)), gap_(gap), cosine_rounding_(shafts.cosine_rounding(least_length)) {}
+      : shafts_(shafts), in_line_(yoke_phase == 0.0), squared_sine_(math::power<2>(std::sin(yoke_phase))),
+        double_sine_(std::sin(2.0 * yoke_phase)), gap_(gap), cosine_rounding_(shafts.cosine_rounding(least_length)) {}
 
   double value(const Triple& at) const noexcept { return expand(at, 0.0).jet.value; }
 
@@ -51,16 +52,16 @@ public:
     const double least_front = front.cosine.value - front.ratio * size;
     const double least_rear = rear.cosine.value - rear.ratio * size;
     if (!(least_front > near_lock && least_rear > near_lock)) {
-      const bool turns = front.cosine.value > 0.0 && rear.cosine.value > 0.0;
-      e.jet.value =
-          turns ? unevenness(turn, inverse_length, front, rear).value : std::numeric_limits<double>::infinity();
+      e.jet.value = std::numeric_limits<double>::infinity();
+      if (front.cosine.value > 0.0 && rear.cosine.value > 0.0)
+        e.jet.value = unevenness(turn, inverse_length, front, rear, 0.0).jet.value;
       return e;
     }
-    e.jet = unevenness(turn, inverse_length, front, rear);
+    const Bounded u = unevenness(turn, inverse_length, front, rear, size);
     const double least = least_front * least_rear;
-    e.third = third(front.ratio, rear.ratio, least);
-    // Two cosines and that of the outer shafts, each wrong by its rounding, in terms of at most 4/(c1 c2)².
-    e.jet.value += 20.0 * cosine_rounding_ / (least * least);
+    e.jet = u.jet;
+    e.third = u.over[3];
+    e.jet.value += (in_line_ ? 20.0 : 80.0) * cosine_rounding_ / (least * least);
     return e;
   }
 
@@ -81,54 +82,37 @@ private:
   /// Cosine below which no bound is attempted: about 87°, where a plain joint is about to lock.
   static constexpr double near_lock = 0.05;
 
-  Jet unevenness(const Turn& turn, const Jet& inverse_length, const CosineExpansion& front,
-                 const CosineExpansion& rear) const noexcept {
-    const Jet product = front.cosine * rear.cosine;
-    const Jet outer = shafts_.shafts_cosine(turn);
-    if (in_line_) {
-      // (1 - c12) [(1 + c12)/(c1 c2) - 2]
-      return scaled(-1.0, outer, 1.0) * scaled(1.0, scaled(1.0, outer, 1.0) * inverse(product), -2.0);
-    }
-    const Jet x = combined(1.0, product, -1.0, outer);
-    const Jet v = shafts_.volume(turn) * inverse_length;
-    const Jet squares = scaled(1.0, front.cosine * front.cosine, 1.0) * scaled(1.0, rear.cosine * rear.cosine, 1.0);
-    const Jet planes = combined(cosine_, combined(1.0, x * x, -1.0, v * v), 2.0 * sine_, x * v);
-    return scaled(1.0, combined(0.5, squares, -0.5, planes) * inverse(product), -2.0);
+  /// (1 - c12) [(1 + c12)/(c1 c2) - 2] + [sin² y (x² - v²) - sin 2y x v]/(c1 c2), every part of it small where the
+  /// joints are nearly straight. Rounding: three cosines in terms of at most 4/(c1 c2)², and x and v, each wrong by a
+  /// few roundings, in terms of at most 9/(c1 c2)².
+  Bounded unevenness(const Turn& turn, const Jet& inverse_length, const CosineExpansion& front,
+                     const CosineExpansion& rear, double size) const noexcept {
+    const Bounded c1 = bounded(front.cosine, direction_bounds(front.ratio), size);
+    const Bounded c2 = bounded(rear.cosine, direction_bounds(rear.ratio), size);
+    const Bounded c12 = bounded(shafts_.shafts_cosine(turn), {1.0, 1.0, 1.0, 1.0}, size);
+    const Bounded pair = product(c1, c2, size);
+    const double least = (c1.jet.value - c1.over[1] * size) * (c2.jet.value - c2.over[1] * size);
+    const Bounded over = inverse(pair, least, size);
+    const Bounded bracket = scaled(1.0, product(scaled(1.0, c12, 1.0, size), over, size), -2.0, size);
+    const Bounded in_line = product(scaled(-1.0, c12, 1.0, size), bracket, size);
+    if (in_line_) return in_line;
+    const Bounded x = combined(1.0, pair, -1.0, c12, 0.0, size);
+    const Bounds n = direction_bounds(front.ratio); // first · (n x last), where last turns as well
+    const Bounded v = bounded(shafts_.volume(turn) * inverse_length,
+                              {1.0, n[1] + 1.0, n[2] + 2.0 * n[1] + 1.0, n[3] + 3.0 * n[2] + 3.0 * n[1] + 1.0}, size);
+    const Bounded squares = combined(1.0, product(x, x, size), -1.0, product(v, v, size), 0.0, size);
+    const Bounded planes = combined(squared_sine_, squares, -double_sine_, product(x, v, size), 0.0, size);
+    return combined(1.0, in_line, 1.0, product(planes, over, size), 0.0, size);
   }
 
-  /// Bound of the third derivatives, by the rules for products and inverses.
-  double third(double front_ratio, double rear_ratio, double least_product) const noexcept {
-    const Bounds front = direction_bounds(front_ratio);
-    const Bounds rear = direction_bounds(rear_ratio);
-    const Bounds pair = product(front, rear);
-    const Bounds over = inverse(pair, least_product);
-    const Bounds outer{1.0, 1.0, 1.0, 1.0};
-    const Bounds one_more{2.0, 1.0, 1.0, 1.0}; // 1 - c12 and 1 + c12
-    if (in_line_) {
-      Bounds bracket = product(one_more, over);
-      bracket[0] += 2.0;
-      return product(one_more, bracket)[3];
-    }
-    const Bounds x = sum(pair, outer);
-    const Bounds n = direction_bounds(front_ratio); // first · (n x last), where last turns as well
-    const Bounds v{1.0, n[1] + 1.0, n[2] + 2.0 * n[1] + 1.0, n[3] + 3.0 * n[2] + 3.0 * n[1] + 1.0};
-    Bounds front_square = product(front, front);
-    Bounds rear_square = product(rear, rear);
-    front_square[0] += 1.0;
-    rear_square[0] += 1.0;
-    const Bounds squares = product(front_square, rear_square);
-    const Bounds xx = product(x, x);
-    const Bounds vv = product(v, v);
-    const Bounds xv = product(x, v);
-    Bounds all{};
-    for (std::size_t i = 0; i < 4; ++i)
-      all[i] = 0.5 * (squares[i] + std::abs(cosine_) * (xx[i] + vv[i]) + 2.0 * std::abs(sine_) * xv[i]);
-    return product(all, over)[3];
+  static Bounded bounded(const Jet& jet, const Bounds& everywhere, double size) noexcept {
+    return {jet, near(jet, everywhere, size)};
   }
 
   const Shafts& shafts_;
   bool in_line_;
-  double cosine_, sine_, gap_, cosine_rounding_;
+  double squared_sine_, double_sine_; ///< sin² y and sin 2y of the yoke phase y
+  double gap_, cosine_rounding_;
 };
 
 } // namespace detail
