@@ -1,13 +1,15 @@
 """What a call from Python costs, against an empty call and against the same loop in C++.
 
-    PYTHONPATH=build/test/python .venv/bin/python benchmarks/python_speed.py
+    PYTHONPATH=build/test/python .venv/bin/python benchmarks/python_speed.py [OUT.json]
 
-Prints the best of several runs. The C++ loop is compiled on the spot with the flags of a release build.
+Prints the best of several runs, and a sweep over attitudes against the same written with NumPy. The C++ loop is compiled on the spot with the flags of a release build.
 """
 
 from __future__ import annotations
 
 import ctypes
+import json
+import math
 import os
 import subprocess
 import sys
@@ -39,15 +41,26 @@ extern "C" void ratio(const double* b, const double* t, double* out, long n) {
 """
 
 
-def best(code: Callable[[], Any], calls: int, rounds: int = 7) -> float:
+def best(
+    code: Callable[[], Any], calls: int, rounds: int = 7, clock: Callable[[], float] = time.perf_counter
+) -> float:
     """Seconds for one call, in the best round."""
     times = []
     for _ in range(rounds):
-        start = time.perf_counter()
+        start = clock()
         for _ in range(calls):
             code()
-        times.append((time.perf_counter() - start) / calls)
+        times.append((clock() - start) / calls)
     return min(times)
+
+
+#: What was measured, for the JSON file.
+FIGURES: dict[str, float] = {}
+
+
+def noted(name: str, value: float) -> float:
+    FIGURES[name] = value
+    return value
 
 
 def loops() -> ctypes.CDLL:
@@ -70,10 +83,10 @@ def scalars() -> None:
     power, speed = pint.Quantity(50.0, "kW"), pint.Quantity(540.0, "rpm")
     quantity = best(lambda: fieldshaft.shaft_torque(power, speed), 10_000)
     text = best(lambda: fieldshaft.shaft_torque("50 kW", "540 rpm"), 10_000)
-    print(f"scalar: si.shaft_torque {1e6 * (number - nothing):.3f} us over an empty call (aim 0.5)")
+    print(f"scalar: si.shaft_torque {noted('scalar_call_us', 1e6 * (number - nothing)):.3f} us over an empty call (aim 0.5)")
     print(f"        si.joint_couples, three results, {1e6 * (couples - nothing):.3f} us")
     print(f"        si.torsion_stress, an object, {1e6 * (stress - nothing):.3f} us")
-    print(f"        with pint quantities {1e6 * quantity:.1f} us (aim 20), with texts {1e6 * text:.1f} us")
+    print(f"        with pint quantities {noted('pint_call_us', 1e6 * quantity):.1f} us (aim 20), with texts {1e6 * text:.1f} us")
 
 
 def arrays(library: ctypes.CDLL) -> None:
@@ -94,7 +107,7 @@ def arrays(library: ctypes.CDLL) -> None:
         assert np.array_equal(plain(), function(first, second))
         ours = best(lambda f=function, a=first, b=second: f(a, b), 10)
         theirs = best(plain, 10)
-        print(f"array of 10^6: si.{name} {1e3 * ours:.2f} ms, the loop in C++ {1e3 * theirs:.2f} ms, ratio {ours / theirs:.2f} (aim 1.2)")
+        print(f"array of 10^6: si.{name} {1e3 * ours:.2f} ms, the loop in C++ {1e3 * theirs:.2f} ms, ratio {noted(name + '_array_ratio', ours / theirs):.2f} (aim 1.2)")
 
 
 def threads() -> None:
@@ -106,7 +119,59 @@ def threads() -> None:
     one = best(lambda: (work(), work()), 3)
     with ThreadPoolExecutor(2) as pool:
         two = best(lambda: [f.result() for f in (pool.submit(work), pool.submit(work))], 3)
-    print(f"two threads: {one / two:.2f} times one (aim 1.7)")
+    print(f"two threads: {noted('two_threads', one / two):.2f} times one (aim 1.7)")
+
+
+class Sweep:
+    """An invented trailed cutter over a grid of attitudes."""
+
+    front, rear = 0.08, 0.09
+    pin, input = (-0.4, 0.02, -0.25), (-0.9, -0.05, 0.3)
+
+    def __init__(self, side: int) -> None:
+        self.side = side
+        self.yaw, self.pitch, self.roll = (np.radians(np.linspace(-most, most, side)) for most in (60.0, 12.0, 10.0))
+
+    def with_numpy(self, parts: int = 1) -> tuple[float, float, float, float, float]:
+        """The same five extremes, the yaws in parts: 1 is the plain way, one a yaw keeps the arrays in the cache."""
+        x, y, z = self.pin[0] + self.front, self.pin[1], self.pin[2]
+        jx, jy, jz = self.input[0] + self.rear, self.input[1], self.input[2]
+        sp, cp = np.sin(self.pitch)[:, None], np.cos(self.pitch)[:, None]
+        sr, cr = np.sin(self.roll)[None, :], np.cos(self.roll)[None, :]
+        front, rear, difference, longest, shortest = 0.0, 0.0, 0.0, 0.0, math.inf
+        for yaw in np.array_split(self.yaw[:, None, None], parts):
+            s, c = np.sin(yaw), np.cos(yaw)
+            rolled_y, rolled_z = jy * cr - jz * sr, jy * sr + jz * cr
+            ahead, up = cp * jx + sp * rolled_z, cp * rolled_z - sp * jx
+            dx, dy, dz = x + c * ahead - s * rolled_y, y + s * ahead + c * rolled_y, z + up
+            length = np.sqrt(dx * dx + dy * dy + dz * dz)
+            at_front = np.arccos(-dx / length)
+            at_rear = np.arccos(-(c * cp * dx + s * cp * dy - sp * dz) / length)
+            front, rear = max(front, float(at_front.max())), max(rear, float(at_rear.max()))
+            difference = max(difference, float(np.abs(at_front - at_rear).max()))
+            longest, shortest = max(longest, float(length.max())), min(shortest, float(length.min()))
+        return front, rear, difference, longest, shortest
+
+
+def sweep() -> None:
+    case = Sweep(256)
+    line = si.Driveline(front_joint=case.front, rear_joint=case.rear, input=si.Position(*case.input))
+    grid = si.AttitudeGrid(list(case.yaw), list(case.pitch), list(case.roll))
+
+    def own() -> Any:
+        return si.driveline_sweep(line, si.Position(*case.pin), grid, threads=1)
+
+    found = own()
+    states = (found.front_angle, found.rear_angle, found.difference, found.longest, found.shortest)
+    names = ("front_angle", "rear_angle", "difference", "length", "length")
+    for extreme, name, expected in zip(states, names, case.with_numpy(), strict=True):
+        assert math.isclose(abs(getattr(extreme.state, name)), expected, rel_tol=1e-6)
+    ours = best(own, 1, 5, time.process_time)
+    print(f"sweep of 256^3 attitudes: {1e3 * ours:.1f} ms")
+    for way, parts, aim in (("plain", 1, " (aim 60)"), ("a yaw at a time", case.side, "")):
+        theirs = best(lambda parts=parts: case.with_numpy(parts), 1, 2, time.process_time)
+        ratio = noted(f"sweep over NumPy, {way}", theirs / ours)
+        print(f"        with NumPy, {way}, {1e3 * theirs:.0f} ms: {ratio:.0f} times as long{aim}")
 
 
 def imports() -> None:
@@ -118,11 +183,15 @@ def imports() -> None:
         subprocess.run([sys.executable, "-c", code], env=environment, check=True, capture_output=True, text=True)
         for _ in range(12)
     ]
-    print(f"import: {1e3 * min(float(run.stdout) for run in runs):.1f} ms over NumPy (aim 20)")
+    least = noted("import_ms", 1e3 * min(float(run.stdout) for run in runs))
+    print(f"import: {least:.1f} ms over NumPy (aim 20)")
 
 
 if __name__ == "__main__":
     scalars()
     arrays(loops())
     threads()
+    sweep()
     imports()
+    if len(sys.argv) > 1:
+        Path(sys.argv[1]).write_text(json.dumps(FIGURES, indent=2) + "\n", encoding="utf-8")
