@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import importlib.util
 import os
 import re
 import subprocess
@@ -61,3 +62,16 @@ def test_links_lead_somewhere() -> None:
     for page in PAGES:
         for link in re.findall(r"\]\(([^)#\s]+)[^)]*\)", page.read_text()):
             assert "://" in link or (page.parent / link).exists(), f"{page.name}: {link}"
+
+
+def test_every_page_is_found_from_the_index() -> None:
+    spec = importlib.util.spec_from_file_location("assemble", ROOT / "docs" / "handbook" / "assemble.py")
+    assert spec and spec.loader
+    assemble = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(assemble)
+    placed = {name for names in assemble.PARTS.values() for name in names}
+    index = (ROOT / "docs" / "handbook" / "index.md").read_text()
+    for page in PAGES[1:]:
+        if page.stem != "index":
+            assert page.stem in placed, f"{page.name} is in no part of the built handbook (docs/handbook/assemble.py)"
+            assert f"({page.name})" in index, f"{page.name} is not named in index.md"
