@@ -73,8 +73,11 @@ def test_assessment(path: Path, assessments: dict[str, fieldshaft.Assessment]) -
         assert assessment.find(finding.id) == finding
         assert finding.to_dict()["id"] == finding.id in repr(finding)
         assert pickle.loads(pickle.dumps(finding)) == finding
+        assert all(isinstance(words, str) and words for words in finding.advice)
         assert finding.status is not Status.ok or finding.value is None or finding.value.si == finding.value.si
     assert assessment.find("no.such.check") is None
+    assert list(assessment.what_to_change) == report["what_to_change"]
+    assert set(assessment.what_to_state) == {path for finding in assessment.findings for path in finding.missing}
     assert fieldshaft.to_json(assessment) == assessment.to_json("metric")
     assert assessment.headline.split(".")[0] in fieldshaft.to_text(assessment)
     assert assessment.headline in repr(assessment)

@@ -71,6 +71,10 @@ def test_frames(study: fieldshaft.FarmStudy) -> None:
     assert {"margin [-]", "gear", "stub", "driveline", "governing"} <= set(pairs.columns)
     never = [name for name in study.implements if not matrix[name].isin(["ok", "caution"]).any()]
     assert list(study.never_run) == never
+    idle = study.stands_still()
+    (single,) = [row for row in idle.to_dict("records") if row["down"] == "tractor B"]
+    for implement in single["stands still"].split(", "):
+        assert matrix.drop("tractor B")[implement].isin(["stop", "not_known"]).all()
     pays = study.pay_offs()
     assert list(pays["option"]) == list(study.farm.names("options")) and set(pays["pays"]) <= {"yes", "no", "not_known"}
     assert pays["currency"].dropna().isin(["EUR"]).all()

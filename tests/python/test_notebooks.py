@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import warnings
 from pathlib import Path
 
@@ -20,7 +21,15 @@ NOTEBOOKS = sorted(EXAMPLES.glob("*.ipynb"))
 
 
 def test_there_are_notebooks() -> None:
-    assert len(NOTEBOOKS) == 3
+    assert len(NOTEBOOKS) == 4
+
+
+def test_the_questions_of_the_readme_are_answered() -> None:
+    readme = (EXAMPLES.parents[1] / "README.md").read_text(encoding="utf-8")
+    questions = re.findall(r"(?m)^(\d\. .*\?)$", readme)
+    assert len(questions) == 5
+    answered = "\n".join(cell.source for cell in nbformat.read(EXAMPLES / "five_questions.ipynb", as_version=4).cells)
+    assert not [question for question in questions if f"**{question}**" not in answered]
 
 
 @pytest.mark.filterwarnings("ignore")

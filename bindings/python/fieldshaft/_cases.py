@@ -46,7 +46,7 @@ class Finding(Record):
     margin : float or None
         Room between value and limit as a share of the limit: positive on the good side, negative beyond.
     advice : tuple of str
-        What to change.
+        What to change, in words.
     missing : tuple of str
         Entries of the case document that would have to be stated.
     document : dict
@@ -76,7 +76,7 @@ class Finding(Record):
                 reported(document.get("value")),
                 reported(document.get("limit")),
                 document.get("margin"),
-                tuple(document.get("advice", ())),
+                tuple(entry["text"] for entry in document.get("advice", ())),
                 tuple(document.get("missing", ())),
                 dict(document),
             ),
@@ -109,6 +109,10 @@ class Assessment(Report):
         The verdict in words.
     findings : tuple of Finding
         In the order of the report.
+    what_to_change : tuple of str
+        What to do about what stands in the way.
+    what_to_state : tuple of str
+        Entries of the case document for which findings wait.
     not_examined : tuple
         Checks that do not apply to this case.
     rests_on_memory : bool
@@ -149,6 +153,16 @@ class Assessment(Report):
     def not_examined(self) -> tuple[Any, ...]:
         """Checks that do not apply to this case."""
         return tuple(self._document.get("not_examined", ()))
+
+    @property
+    def what_to_change(self) -> tuple[str, ...]:
+        """What stands in the way and what to do about it, in words, in the order of the report."""
+        return tuple(self._document["what_to_change"])
+
+    @property
+    def what_to_state(self) -> tuple[str, ...]:
+        """Entries of the case document for which findings wait, in the order of the report."""
+        return tuple(entry["path"] for entry in self._document["what_to_state"])
 
     @property
     def rests_on_memory(self) -> bool:

@@ -137,6 +137,17 @@ class FarmStudy(Report):
         """Implements that no tractor runs."""
         return tuple(self._document["never_run"])
 
+    def stands_still(self) -> Any:
+        """What stands still without a tractor, or without two of them, as a pandas data frame.
+
+        A row for each case in which more stands still than with fewer of them down.
+        """
+        rows = [
+            (", ".join(entry["down"]), ", ".join(entry["stands_still"]))
+            for entry in (*self._document["one_down"], *self._document["two_down"])
+        ]
+        return frame(({"down": down, "stands still": still} for down, still in rows), ["down", "stands still"])
+
     def verdict(self, tractor: str | int, implement: str | int) -> Status:
         """The verdict of a pair in its best set-up."""
         row = self._document["verdicts"][_place("verdict", "tractor", self.tractors, tractor)]
