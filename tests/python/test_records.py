@@ -239,3 +239,17 @@ def test_every_class_has_a_docstring() -> None:
                 if issubclass(item, Record) and name not in ("Sourced", "Validated", "Cycles", "Finding", "CaseProblem", "ReportedValue"):
                     heads = re.findall(r"(?m)^ *([\w, ]+?) : ", item.__doc__)
                     assert set(item._names()) <= {field for head in heads for field in head.split(", ")}, name
+
+
+@pytest.mark.parametrize("degrees", [20.0, 33.0, 34.5, 45.0])
+def test_asking_only_whether_limits_hold(degrees: float) -> None:
+    """A search that stops once a limit is decided decides as the one that goes to the end; 33.77° is reached."""
+    shaft = fieldshaft.Driveline("60 mm", "60 mm", fieldshaft.Position("-700 mm", "0 mm", "250 mm"))
+    pin = fieldshaft.Position("-400 mm", "0 mm", "-250 mm")
+    turns = fieldshaft.AttitudeRange(fieldshaft.AngleRange("-50 deg", "50 deg"), fieldshaft.AngleRange("-6 deg", "6 deg"))
+    limit = pint.Quantity(degrees, "deg")
+    options = fieldshaft.EnvelopeOptions(limits=fieldshaft.DrivelineLimits(front_angle=limit))
+    asked = fieldshaft.driveline_envelope(shaft, pin, turns, options)
+    whole = fieldshaft.driveline_envelope(shaft, pin, turns)
+    assert (asked.front_angle.upper <= limit) == (whole.front_angle.upper <= limit) == (degrees > 33.8)
+    assert asked.boxes <= whole.boxes

@@ -1017,13 +1017,22 @@ class Surroundings(QuantityRecord):
     tyres: tuple[Tyre, ...]
     def __init__(self, guard_radius: _QuantityLike = ..., on_tractor: Iterable[Rod | si.Rod] = ..., on_implement: Iterable[Rod | si.Rod] = ..., tyres: Iterable[Tyre | si.Tyre] = ...) -> None: ...
 
+class DrivelineLimits(QuantityRecord):
+    front_angle: Quantity[Any] | None
+    rear_angle: Quantity[Any] | None
+    difference: Quantity[Any] | None
+    longest: Quantity[Any] | None
+    shortest: Quantity[Any] | None
+    def __init__(self, front_angle: _QuantityLike | None = ..., rear_angle: _QuantityLike | None = ..., difference: _QuantityLike | None = ..., longest: _QuantityLike | None = ..., shortest: _QuantityLike | None = ...) -> None: ...
+
 class EnvelopeOptions(QuantityRecord):
     angle_gap: Quantity[Any]
     length_gap: Quantity[Any]
     variation_gap: float
     budget: int
     with_speed_variation: bool
-    def __init__(self, angle_gap: _QuantityLike = ..., length_gap: _QuantityLike = ..., variation_gap: _Number = ..., budget: int = ..., with_speed_variation: bool = ...) -> None: ...
+    limits: DrivelineLimits | None
+    def __init__(self, angle_gap: _QuantityLike = ..., length_gap: _QuantityLike = ..., variation_gap: _Number = ..., budget: int = ..., with_speed_variation: bool = ..., limits: DrivelineLimits | si.DrivelineLimits | None = ...) -> None: ...
 
 class LiftLimit(QuantityRecord):
     allowed: Quantity[Any]
@@ -1141,14 +1150,6 @@ class LengthCheck(QuantityRecord):
     allowed: Quantity[Any]
     agrees: bool
     def __init__(self, model: _QuantityLike, measured: _QuantityLike, allowed: _QuantityLike, agrees: bool) -> None: ...
-
-class DrivelineLimits(QuantityRecord):
-    front_angle: Quantity[Any] | None
-    rear_angle: Quantity[Any] | None
-    difference: Quantity[Any] | None
-    longest: Quantity[Any] | None
-    shortest: Quantity[Any] | None
-    def __init__(self, front_angle: _QuantityLike | None = ..., rear_angle: _QuantityLike | None = ..., difference: _QuantityLike | None = ..., longest: _QuantityLike | None = ..., shortest: _QuantityLike | None = ...) -> None: ...
 
 class TurnLimit(QuantityRecord):
     allowed: Quantity[Any]

@@ -1176,13 +1176,22 @@ class Surroundings(Record):
     tyres: tuple[Tyre, ...]
     def __init__(self, guard_radius: float = ..., on_tractor: Iterable[Rod] = ..., on_implement: Iterable[Rod] = ..., tyres: Iterable[Tyre] = ...) -> None: ...
 
+class DrivelineLimits(Record):
+    front_angle: float | None
+    rear_angle: float | None
+    difference: float | None
+    longest: float | None
+    shortest: float | None
+    def __init__(self, front_angle: float | None = ..., rear_angle: float | None = ..., difference: float | None = ..., longest: float | None = ..., shortest: float | None = ...) -> None: ...
+
 class EnvelopeOptions(Record):
     angle_gap: float
     length_gap: float
     variation_gap: float
     budget: int
     with_speed_variation: bool
-    def __init__(self, angle_gap: float = ..., length_gap: float = ..., variation_gap: float = ..., budget: int = ..., with_speed_variation: bool = ...) -> None: ...
+    limits: DrivelineLimits | None
+    def __init__(self, angle_gap: float = ..., length_gap: float = ..., variation_gap: float = ..., budget: int = ..., with_speed_variation: bool = ..., limits: DrivelineLimits | None = ...) -> None: ...
 
 class LiftLimit(Record):
     allowed: float
@@ -1300,14 +1309,6 @@ class LengthCheck(Record):
     allowed: float
     agrees: bool
     def __init__(self, model: float, measured: float, allowed: float, agrees: bool) -> None: ...
-
-class DrivelineLimits(Record):
-    front_angle: float | None
-    rear_angle: float | None
-    difference: float | None
-    longest: float | None
-    shortest: float | None
-    def __init__(self, front_angle: float | None = ..., rear_angle: float | None = ..., difference: float | None = ..., longest: float | None = ..., shortest: float | None = ...) -> None: ...
 
 class TurnLimit(Record):
     allowed: float
