@@ -614,14 +614,12 @@ TEST_CASE("a measured range that lacks something, or cannot be, is not known and
   CHECK(status_of(assessed(document), Check::turning_angle) != Status::not_known);
   document["range"]["turning"].erase("right_turn_radius"); // one side says nothing of the other
   CHECK(missing(document) == std::vector<std::string>{"range.turning.right_turn_radius"});
-  for (const auto& [entry, path] :
-       {std::pair<const char*, const char*>{"/tractor/wheelbase", "tractor.wheelbase"},
-        {"/tractor/shaft_height", "tractor.shaft_height"},
-        {"/implement/tongue_length", "implement.tongue_length"},
-        {"/tractor/track", "tractor.track"},
-        {"/range/turning/wheel_drop/implement_left", "range.turning.wheel_drop.implement_left"}}) {
+  for (const std::string path : {"tractor.wheelbase", "tractor.shaft_height", "implement.tongue_length",
+                                 "tractor.track", "range.turning.wheel_drop.implement_left"}) {
+    std::string pointer = "/" + path;
+    std::replace(pointer.begin(), pointer.end(), '.', '/');
     Json lacking = measured_in_the_field();
-    const Json::json_pointer at(entry);
+    const Json::json_pointer at(pointer);
     lacking[at.parent_pointer()].erase(at.back());
     CHECK(missing(lacking) == std::vector<std::string>{path});
     CHECK(status_of(assessed(lacking), Check::overlap) == Status::not_known); // the telescope is judged over all states
