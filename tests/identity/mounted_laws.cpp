@@ -122,8 +122,9 @@ MountedTolerance any_tolerance(RandomInputs& random) {
   t.driveline.input_left = some();
   t.driveline.input_up = some();
   for (Length* l : {&t.lower_pivot_behind, &t.lower_pivot_below, &t.lower_link, &t.top_pivot_behind, &t.top_pivot_below,
-                    &t.top_link, &t.mast, &t.wheel, &t.ground})
+                    &t.top_link, &t.mast, &t.span, &t.wheel, &t.ground})
     *l = some();
+  t.convergence = 10.0 * some(); // nobody measures it well
   return t;
 }
 
@@ -143,6 +144,8 @@ Mounted true_mounted(RandomInputs& random, Mounted m, const MountedTolerance& t)
   l.top_pivot_behind = within(random, l.top_pivot_behind, t.top_pivot_behind);
   l.top_pivot_below = within(random, l.top_pivot_below, t.top_pivot_below);
   l.top_link = within(random, l.top_link, t.top_link);
+  l.span = within(random, l.span, t.span);
+  l.convergence = within(random, l.convergence, t.convergence);
   const double side = random.between(0, 2.0 * pi);
   l.mast_height += std::sin(side) * t.mast;
   l.mast_forward += std::cos(side) * t.mast;
@@ -178,9 +181,12 @@ TEST_CASE("no linkage and driveline within the tolerances lies outside the toler
   int closed = 0;
   double widest = 0.0;
   for (int i = 0; i < 60; ++i) {
-    Mounted m = any_mounted(random, false);
-    m.range.yaw = {degrees(-random.between(0, 3)), degrees(random.between(0, 3))};
-    m.range.roll = {degrees(-random.between(0, 4)), degrees(random.between(0, 4))};
+    const bool sways = i % 2 == 1; // otherwise it turns and rolls upon the hitch points
+    Mounted m = any_mounted(random, sways);
+    if (!sways) {
+      m.range.yaw = {degrees(-random.between(0, 3)), degrees(random.between(0, 3))};
+      m.range.roll = {degrees(-random.between(0, 4)), degrees(random.between(0, 4))};
+    }
     if (i % 3 == 0) m.driveline.yoke_phase = degrees(random.between(-20, 20));
     const MountedTolerance t = any_tolerance(random);
     MountedEnvelope e;
@@ -196,10 +202,13 @@ TEST_CASE("no linkage and driveline within the tolerances lies outside the toler
     widest = std::max(widest, (e.envelope.longest.upper - stated.envelope.longest.upper).value());
     for (int j = 0; j < 4000; ++j) {
       const Mounted real = j % 5 == 0 ? m : true_mounted(random, m, t);
-      const LinkagePosition position{any_length(random, m.range.lift), {}, {}};
+      const LinkagePosition position{any_length(random, m.range.lift), any_length(random, m.range.sway),
+                                     any_length(random, m.range.difference)};
       Pose pose = mounted_pose(real.linkage, position);
-      pose.attitude.yaw = random.between(0, 1) * (m.range.yaw.high - m.range.yaw.low) + m.range.yaw.low;
-      pose.attitude.roll = random.between(0, 1) * (m.range.roll.high - m.range.roll.low) + m.range.roll.low;
+      if (!sways) {
+        pose.attitude.yaw = random.between(0, 1) * (m.range.yaw.high - m.range.yaw.low) + m.range.yaw.low;
+        pose.attitude.roll = random.between(0, 1) * (m.range.roll.high - m.range.roll.low) + m.range.roll.low;
+      }
       ThreePointLinkage ends = real.linkage; // pose of the link ends, with the coupler's offset in the implement
       ends.coupler_depth = ends.coupler_rise = Length{};
       pose.pin = mounted_pose(ends, position).pin;

@@ -32,9 +32,11 @@ struct MountedTolerance {
   Length top_pivot_behind{};
   Length top_pivot_below{};
   Length top_link{};
-  Length mast{};   ///< place of the upper hitch point on the implement
-  Length wheel{};  ///< slack top link: place of the wheel's lowest point on the implement
-  Length ground{}; ///< slack top link: height of the ground
+  Length mast{};        ///< place of the upper hitch point on the implement
+  Length span{};        ///< between the lower hitch points; a height difference asks for it
+  Length convergence{}; ///< where the lower links meet; a sway asks for it
+  Length wheel{};       ///< slack top link: place of the wheel's lowest point on the implement
+  Length ground{};      ///< slack top link: height of the ground
 };
 
 namespace check {
@@ -67,9 +69,22 @@ inline void mounted_tolerance(const MountedTolerance& t, const char* function) {
                             t.top_pivot_below,
                             t.top_link,
                             t.mast,
+                            t.span,
+                            t.convergence,
                             t.wheel,
                             t.ground};
   for (const Length& length : lengths) not_negative(length.value(), {function, "tolerance", "m"});
+}
+
+/// The shortest span and convergence within the tolerances still reach as far as the range.
+inline void sideways_within(const ThreePointLinkage& l, const MountedRange& range, const MountedTolerance& t,
+                            const char* function) {
+  const auto reached = [function](const LengthRange& r, Length whole, Length tolerance, const char* name) {
+    const Length most = std::max(math::abs(r.low), math::abs(r.high));
+    if (most > Length{}) below(most.value(), (whole - tolerance).value(), {function, name, "m"});
+  };
+  reached(range.sway, l.convergence, t.convergence, "range.sway");
+  reached(range.difference, l.span, t.span, "range.difference");
 }
 
 } // namespace check
@@ -145,6 +160,23 @@ inline double pitch_slack(const SideView& v, const SideView::Level& level, doubl
   }
   if (!(worst < 1.0)) return std::numeric_limits<double>::infinity();
   return (moved + mast + link) / ((v.mast - mast) * std::sqrt((1.0 - worst) * (1.0 + worst))) * (1.0 + 1e-12);
+}
+
+/// What the tolerance of a whole adds to asin(part/whole), and to whole - sqrt(whole² - part²), the advance by the
+/// swing. Both grow with the part and as the whole gets shorter.
+struct Sideways {
+  double turn = 0.0, advance = 0.0;
+};
+
+inline Sideways sideways_change(double part, double whole, double tolerance) noexcept {
+  if (!(tolerance > 0.0) || part == 0.0) return {};
+  constexpr double infinite = std::numeric_limits<double>::infinity();
+  const double shorter = whole - tolerance;
+  if (!(part < shorter)) return {infinite, infinite};
+  const auto advance = [part](double w) { return part * part / (w + std::sqrt((w - part) * (w + part))); };
+  constexpr double outward = 1.0 + 1e-12;
+  return {(std::asin(part / shorter) - std::asin(part / whole)) * outward + 1e-15,
+          (advance(shorter) - advance(whole)) * outward + 1e-15};
 }
 
 /// Pitch of an implement on its own wheel, as slack_pose has it, with the bound of its change over a cell and by the
@@ -231,16 +263,22 @@ inline LinkageCell linkage_cell(const LinkageMotion& motion, const Triple& at, c
     check::fail({"driveline_envelope", "lift", "m"}, motion.position(at).lift.value(),
                 "a height at which the linkage closes within all tolerances");
   const double far = motion.far;
+  const double span = motion.rolls_by_links ? motion.linkage.span.value() : 0.0;
+  const auto part = [&](double whole, std::size_t i) {
+    return whole * std::min(1.0, std::abs(std::sin(at[i])) + half[i]);
+  };
+  const Sideways sway = sideways_change(part(far, 1), far, motion.tolerance.convergence.value());
+  const Sideways lean = sideways_change(part(span, 2), span, motion.tolerance.span.value());
   const auto moved = [](double arm, double rate, double by) { return arm * (std::abs(rate) * by + 0.5 * by * by); };
   Slack slack = motion.own;
   slack.pin += Eigen::Vector3d(moved(v.link, std::sin(at[0]), half[0]) + moved(far, std::sin(at[1]), half[1]) + reach +
-                                   motion.tolerance.lower_pivot_behind.value(),
+                                   sway.advance + motion.tolerance.lower_pivot_behind.value(),
                                moved(far, std::cos(at[1]), half[1]),
                                moved(v.link, std::cos(at[0]), half[0]) + motion.tolerance.lower_pivot_below.value());
   const double swung = far * 2.0 * math::power<2>(std::sin(0.5 * at[1]));
   return {Position::from_metres({level.x + swung, -far * std::sin(at[1]), level.z}),
           {at[1], level.pitch, at[2]},
-          {half[1], tilt, half[2]},
+          {half[1] + sway.turn, tilt, half[2] + lean.turn},
           slack};
 }
 

@@ -112,6 +112,7 @@ inline void check_mounted(const Driveline& driveline, const ThreePointLinkage& l
   check::linkage(linkage, name);
   check::mounted_range(linkage, range, name);
   check::mounted_tolerance(tolerance, name);
+  check::sideways_within(linkage, range, tolerance, name);
   check::envelope_options(options, name);
 }
 

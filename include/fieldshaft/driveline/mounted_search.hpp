@@ -107,7 +107,7 @@ private:
 
   double bound(const Triple& at, const Triple& half) const {
     const LinkageCell cell = linkage_cell(motion_, at, half);
-    if (!is_finite(cell.half[1])) return std::numeric_limits<double>::infinity();
+    if (!is_finite(size(cell.half) + cell.slack.size())) return std::numeric_limits<double>::infinity();
     const Shafts shafts(lines(driveline_, cell.pin));
     const double length = std::sqrt(shafts.square(Turn(cell.attitude)).value);
     const double least = shafts.least_length(length, size(cell.half)) - cell.slack.size();
