@@ -20,6 +20,7 @@ from fieldshaft._quantities import Caller
 from fieldshaft._records import Record
 
 registry = pint.UnitRegistry()
+other_registry = pint.UnitRegistry()  # made once: to make one takes long
 
 
 def _formulas() -> list[str]:
@@ -252,10 +253,9 @@ def test_shapes(name: str) -> None:
 @pytest.mark.parametrize("name", _two_numbers())
 def test_mixed_registries(name: str) -> None:
     parameters = [p for n, p in QUANTITIES if n == name][:2]
-    other = pint.UnitRegistry()
     given = _si_arguments(name)
     mixed = {
-        p: r.Quantity(given[p], KINDS[_kinds(name)[p]]["pint"]) for p, r in zip(parameters, (registry, other), strict=True)
+        p: r.Quantity(given[p], KINDS[_kinds(name)[p]]["pint"]) for p, r in zip(parameters, (registry, other_registry), strict=True)
     }
     with pytest.raises(TypeError, match="different pint registries"):
         getattr(fieldshaft, name)(**{**EXAMPLES[name], **mixed})

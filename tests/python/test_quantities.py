@@ -47,7 +47,7 @@ def test_application_registry_may_be_another() -> None:
 def test_units_of_the_trade(kind: str) -> None:
     """pint and the library agree on every unit in which fieldshaft answers, and on its symbol as text."""
     table = KINDS[kind]
-    registry = pint.UnitRegistry()
+    registry = pint.get_application_registry()
     factor = registry.Quantity(1.0, table["trade"]).m_as(table["pint"])
     assert _core.parse(f"1 {table['symbol']}", kind, "f", "p") == pytest.approx(factor, rel=1e-15)
     assert _core.parse(f"1 {table['si']}", kind, "f", "p") == 1.0
