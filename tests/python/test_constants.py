@@ -3,7 +3,10 @@
 from __future__ import annotations
 
 import copy
+import os
 import pickle
+import re
+from pathlib import Path
 
 import pint
 import pytest
@@ -104,3 +107,83 @@ def test_quantities_belong_to_the_application_registry() -> None:
         assert fieldshaft.constants.steel_density.value._REGISTRY is other
     finally:
         pint.set_application_registry(before)
+
+
+PAGE = Path(__file__).resolve().parents[2] / "docs/handbook/constants.md"
+ORDER = ["exact", "published", "textbook", "quoted", "common_practice", "from_memory"]
+
+#: A text and its standing, as sources are written in C++; adjoining texts are one.
+STATED = re.compile(r'((?:"(?:[^"\\]|\\.)*"\s*)+),\s*Standing::(\w+)')
+
+
+def _statements() -> list[tuple[str, str, str]]:
+    """Every source that the library's own files state: file, text and standing."""
+    root = PAGE.parents[2]
+    found = []
+    for path in sorted([*root.glob("include/**/*.hpp"), *root.glob("src/**/*.hpp"), *root.glob("src/**/*.cpp")]):
+        for text, standing in STATED.findall(path.read_text(encoding="utf-8")):
+            found.append((path.relative_to(root).as_posix(), "".join(re.findall(r'"((?:[^"\\]|\\.)*)"', text)), standing))
+    return found
+
+
+def _cell(text: object) -> str:
+    return str(text).replace("|", "\\|").replace('\\"', '"')
+
+
+def _value(figure: object) -> str:
+    value = getattr(figure.value, "m", figure.value)
+    number = f"{value:.6g}" if isinstance(value, float) else str(getattr(value, "name", value))
+    return _cell(f"{number} {figure.unit}".strip())
+
+
+def _page() -> str:
+    """Every constant by its standing, firmest first, then every source that the files state."""
+    by_standing = {name: [f for f in FIGURES if f.standing is not None and f.standing.name == name] for name in ORDER}
+    stated = _statements()
+    lines = [
+        "# Every constant and how sure it is", "",
+        "Written by `tests/python/test_constants.py` (`FIELDSHAFT_WRITE_REPORTS=1` writes it anew) and compared in every run. The first",
+        "table counts; the next ones list the numbers of the public constants by standing; the last one lists every source that a file of",
+        "the library states, so that the limits that only an assessment uses are there too.", "",
+        "| standing | numbers of public constants | sources stated in the files |", "| --- | --- | --- |",
+    ]  # fmt: skip
+    for name in ORDER:
+        lines.append(f"| {name} | {len(by_standing[name])} | {sum(standing == name for _, _, standing in stated)} |")
+    for name in ORDER:
+        if not by_standing[name]:
+            continue
+        lines += ["", f"## {name}", "", "| constant | value | source |", "| --- | --- | --- |"]
+        lines += [f"| `{f.name}` | {_value(f)} | {_cell(f.source)} |" for f in by_standing[name]]
+    lines += ["", "## Sources by file", "", "| file | standing | source |", "| --- | --- | --- |"]
+    lines += [f"| `{path}` | {standing} | {_cell(text)} |" for path, text, standing in stated]
+    return "\n".join(lines) + "\n"
+
+
+def test_page_lists_every_constant_by_standing() -> None:
+    if os.environ.get("FIELDSHAFT_WRITE_REPORTS"):
+        PAGE.write_text(_page(), encoding="utf-8")
+    assert PAGE.read_text(encoding="utf-8") == _page()
+
+
+def test_no_source_escapes_the_page() -> None:
+    """Each use of a standing in the files is a stated source, or code that asks for one."""
+    root = PAGE.parents[2]
+    asks = re.compile(r"(case|[!=]=|return|\?|:|, *source\.) *Standing::|Standing::\w+ *[?:]")
+    paths = [*root.glob("include/**/*.hpp"), *root.glob("src/**/*.cpp"), *root.glob("src/**/*.hpp")]
+    text = "\n".join(path.read_text(encoding="utf-8") for path in paths)
+    text = STATED.sub("", text)
+    left = [line.strip() for line in text.splitlines() if "Standing::" in line and not asks.search(line)]
+    # Texts handed through: those of the joints' angles are listed with their constants, a given one is the user's.
+    assert len(left) == 2 and all("{text, Standing::common_practice}" in line or "Standing::given" in line for line in left)
+
+
+def test_figures_of_every_public_sourced_constant() -> None:
+    """Every `inline constexpr Sourced<...>` of the headers is a constant of the package."""
+    root = PAGE.parents[2] / "include/fieldshaft"
+    pattern = re.compile(r"inline constexpr Sourced<[^=;{]*?>\s+(\w+)\s*[{=]")
+    names = {name for path in root.glob("**/*.hpp") for name in pattern.findall(path.read_text(encoding="utf-8"))}
+    listed = {figure.name.partition("[")[0].partition(".")[0] for figure in FIGURES}
+    renamed = {"youngs_modulus", "shear_modulus", "poisson_ratio", "density"}  # steel_... in Python
+    assert len(names) > 40
+    assert names - renamed <= listed
+    assert {f"steel_{name}" for name in renamed} <= listed

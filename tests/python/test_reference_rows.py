@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import math
+import os
 from collections import Counter
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -77,18 +79,74 @@ def _result(row: dict[str, Any]) -> Any:
 ROWS = rows.all_rows()
 
 
+def _compared(row: dict[str, Any]) -> dict[str, tuple[float, float]]:
+    """For each expected value of a row what the formula gives, and what was expected."""
+    result, values = _result(row), VALUES.get(row["formula"])
+    actual = {name: values(result)[name] if values else rows.follow(result, name) for name in row["expect"]}
+    return {name: (rows.number_of(a), rows.expected_number(row["expect"][name], a)) for name, a in actual.items()}
+
+
 @pytest.mark.parametrize("row", [r for r in ROWS if r["formula"] not in NOT_PUBLIC], ids=lambda row: f"{row['formula']}: {row['id']}")
 def test_row(row: dict[str, Any]) -> None:
     assert hasattr(fieldshaft, row["formula"]), f"{row['formula']} is not public in Python"
-    result = _result(row)
     assert row["expect"]
-    for name, expected in row["expect"].items():
-        values = VALUES.get(row["formula"])
-        actual = values(result)[name] if values else rows.follow(result, name)
-        number, wanted = rows.number_of(actual), rows.expected_number(expected, actual)
+    for name, (number, wanted) in _compared(row).items():
         assert rows.close(number, wanted, row["tolerance"]), f"{name} = {number!r}, expected {wanted!r}"
 
 
 def test_reasons_are_in_use() -> None:
     formulas = {row["formula"] for row in ROWS}
     assert not {name for name in NOT_PUBLIC if name not in formulas or hasattr(fieldshaft, name)}
+
+
+PAGE = Path(__file__).resolve().parents[2] / "docs/handbook/external_checks.md"
+
+#: Rows that somebody else printed, firmest first; what is computed from a stated formula is no outside check.
+OUTSIDE = [
+    "exact", "published", "textbook example", "published (quoted elsewhere)", "common practice, no source", "from memory, verify",
+]  # fmt: skip
+
+
+def _deviation(row: dict[str, Any]) -> float:
+    """The greatest relative difference of a row's values from the expected ones."""
+    return max(abs(n - w) / max(abs(n), abs(w)) if n != w else 0.0 for n, w in _compared(row).values())
+
+
+def _in_words(deviation: float) -> str:
+    """One digit: a compiler's last digits are no matter of the page."""
+    if deviation == 0.0 or deviation < 1e-9:
+        return "below 1e-9"
+    return f"{deviation:.0e}"
+
+
+def _page() -> str:
+    outside = {status: [row for row in ROWS if row["status"] == status] for status in OUTSIDE}
+    lines = [
+        "# Checks against the outside", "",
+        "Every reference row that somebody else printed, with the deviation of the library from it: the greatest relative difference of the",
+        "row's values. Written by `tests/python/test_reference_rows.py` (`FIELDSHAFT_WRITE_REPORTS=1` writes it anew) and compared in every",
+        "run; the rows themselves stand in `tests/reference`. A tolerance is as wide as the digits that are printed. Rows",
+        f'"computed" from a stated formula ({sum(row["status"] == "computed" for row in ROWS)} of {len(ROWS)}) guard the arithmetic and are no outside check.', "",
+        "| status | rows | greatest deviation |", "| --- | --- | --- |",
+    ]  # fmt: skip
+    for status, some in outside.items():
+        if some:
+            lines.append(f"| {status} | {len(some)} | {_in_words(max(map(_deviation, some)))} |")
+    for status, some in outside.items():
+        if some:
+            lines += ["", f"## {status}", "", "| row | formula | deviation | tolerance | source |", "| --- | --- | --- | --- | --- |"]
+        for row in some:
+            source = row["source"].replace("|", "\\|")
+            lines.append(f"| {row['id']} | `{row['formula']}` | {_in_words(_deviation(row))} | {row['tolerance']:g} | {source} |")
+    return "\n".join(lines) + "\n"
+
+
+def test_page_of_outside_checks() -> None:
+    if os.environ.get("FIELDSHAFT_WRITE_REPORTS"):
+        PAGE.write_text(_page(), encoding="utf-8")
+    assert PAGE.read_text(encoding="utf-8") == _page()
+
+
+def test_every_row_says_where_it_comes_from() -> None:
+    for row in ROWS:
+        assert row["source"].strip() and row["status"] in {*OUTSIDE, "computed"} and 0 <= row["tolerance"] <= 0.05, row["id"]
