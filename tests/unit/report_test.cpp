@@ -213,6 +213,27 @@ TEST_CASE("every note is referred to, every reference has its note, and no sourc
   }
 }
 
+TEST_CASE("every finding that is judged against a limit says what it rests on and how sure that is, in every form") {
+  std::size_t judged = 0;
+  for (const Assessment& assessment : example_assessments()) {
+    const Forms forms = forms_of(assessment, UnitStyle::metric);
+    const nlohmann::json json = nlohmann::json::parse(to_json(assessment));
+    for (std::size_t i = 0; i < assessment.findings.size(); ++i) {
+      const Finding& finding = assessment.findings[i];
+      CAPTURE(std::string(check_id(finding.check)));
+      if (finding.limit) CHECK(!finding.basis.empty());
+      CHECK(json["findings"][i]["basis"].size() == finding.basis.size());
+      for (const Source& source : finding.basis) {
+        const std::string note = std::string(source.text) + " [" + standing_name(source.standing) + "]";
+        CAPTURE(note);
+        for (const std::string* form : {&forms.text, &forms.html}) CHECK(holds(*form, note));
+        ++judged;
+      }
+    }
+  }
+  CHECK(judged > 300);
+}
+
 TEST_CASE("where schools differ both limits are named") {
   Finding finding;
   finding.value = amount_of(degrees(20.0));

@@ -63,17 +63,18 @@ struct BlockLook {
 
 /// Reads history[-1] too. The sign bits of differences and the oversize bits say it all; the loops vectorise.
 inline BlockLook look_at_block(const double* history, bool rising) noexcept {
+  const double* const before = history - 1;
   std::uint64_t oversize = 0;
   std::uint64_t turned = 0;
   if (rising) {
     for (std::size_t j = 0; j < scan_block; ++j) {
       oversize |= oversize_bit(history[j]);
-      turned |= bits_of(history[j] - history[j - 1]);
+      turned |= bits_of(history[j] - before[j]);
     }
   } else {
     for (std::size_t j = 0; j < scan_block; ++j) {
       oversize |= oversize_bit(history[j]);
-      turned |= bits_of(history[j - 1] - history[j]);
+      turned |= bits_of(before[j] - history[j]);
     }
   }
   return {oversize >> 63 == 0, turned >> 63 == 0};
