@@ -123,6 +123,32 @@ std::optional<Json> parse_document(std::string_view text, const DocumentKind& ki
   return std::nullopt;
 }
 
+namespace {
+
+/// The number after the last stroke of a version such as "fieldshaft-case/1"; nothing if it is none of the same kind.
+std::optional<int> same_kind(const Json& entry, const std::string& version) {
+  if (!entry.is_string()) return std::nullopt;
+  const std::string text = entry.get<std::string>();
+  const std::size_t stroke = version.rfind('/') + 1;
+  constexpr std::size_t most_digits = 6; // fits an int
+  const std::string digits = text.compare(0, stroke, version, 0, stroke) == 0 ? text.substr(stroke) : "";
+  const bool number =
+      !digits.empty() && digits.size() <= most_digits && digits.find_first_not_of("0123456789") == std::string::npos;
+  if (!number) return std::nullopt;
+  return std::stoi(digits);
+}
+
+/// What to do about a version that is not the one that is read.
+std::string version_advice(const Json& entry, const std::string& version) {
+  const auto found = same_kind(entry, version);
+  const auto wanted = same_kind(Json(version), version);
+  if (!found || *found == *wanted) return "";
+  if (*found > *wanted) return "; the document is newer: a newer version of this library reads it";
+  return "; the document is older: the changelog says how to bring it up to date";
+}
+
+} // namespace
+
 bool has_version(const Json& document, const char* version, std::vector<CaseProblem>& problems) {
   const auto entry = document.find("schema");
   const std::string expected = "\"" + std::string(version) + "\", the version that this library reads";
@@ -131,7 +157,7 @@ bool has_version(const Json& document, const char* version, std::vector<CaseProb
     return false;
   }
   if (*entry == version) return true;
-  problems.push_back({"schema", shown(*entry), expected});
+  problems.push_back({"schema", shown(*entry), expected + version_advice(*entry, version)});
   return false;
 }
 

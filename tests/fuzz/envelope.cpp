@@ -22,7 +22,7 @@ Angle inside(fuzzing::Bytes& bytes, const AngleRange& range) {
 
 } // namespace
 
-int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) try {
   fuzzing::Bytes bytes(data, size);
   Driveline d;
   d.front_joint = metres(bytes.number(0, 0.4));
@@ -33,22 +33,20 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   AttitudeRange attitudes{range(bytes, 90), range(bytes, 30), range(bytes, 30), {}};
   EnvelopeOptions options;
   options.budget = 1 + static_cast<int>(bytes.choice(256)) * 8;
-  try {
-    const DrivelineEnvelope e = driveline_envelope(d, pin, attitudes, options);
-    for (int i = 0; i < 20; ++i) {
-      const Attitude at{inside(bytes, attitudes.yaw), inside(bytes, attitudes.pitch), inside(bytes, attitudes.roll)};
-      const DrivelineState s = driveline_at(d, {pin, at});
-      fuzzing::require(s.front_angle <= e.front_angle.upper, "front angle");
-      fuzzing::require(s.rear_angle <= e.rear_angle.upper, "rear angle");
-      fuzzing::require(math::abs(s.difference) <= e.difference.upper, "difference");
-      fuzzing::require(s.length <= e.longest.upper, "longest");
-      fuzzing::require(s.length >= e.shortest.lower, "shortest");
-      if (e.speed_variation) fuzzing::require(s.speed_variation <= e.speed_variation->upper, "speed variation");
-    }
-    fuzzing::require(e.front_angle.lower <= e.front_angle.upper, "bounds in order");
-    fuzzing::require(e.longest.lower <= e.longest.upper && e.shortest.lower <= e.shortest.upper, "bounds in order");
-  } catch (const InputError&) {
-    return 0; // refused with words: impossible numbers, joint centres that meet
+  const DrivelineEnvelope e = driveline_envelope(d, pin, attitudes, options);
+  for (int i = 0; i < 20; ++i) {
+    const Attitude at{inside(bytes, attitudes.yaw), inside(bytes, attitudes.pitch), inside(bytes, attitudes.roll)};
+    const DrivelineState s = driveline_at(d, {pin, at});
+    fuzzing::require(s.front_angle <= e.front_angle.upper, "front angle");
+    fuzzing::require(s.rear_angle <= e.rear_angle.upper, "rear angle");
+    fuzzing::require(math::abs(s.difference) <= e.difference.upper, "difference");
+    fuzzing::require(s.length <= e.longest.upper, "longest");
+    fuzzing::require(s.length >= e.shortest.lower, "shortest");
+    if (e.speed_variation) fuzzing::require(s.speed_variation <= e.speed_variation->upper, "speed variation");
   }
+  fuzzing::require(e.front_angle.lower <= e.front_angle.upper, "bounds in order");
+  fuzzing::require(e.longest.lower <= e.longest.upper && e.shortest.lower <= e.shortest.upper, "bounds in order");
   return 0;
+} catch (const InputError&) {
+  return 0; // refused with words: impossible numbers, joint centres that meet
 }

@@ -29,7 +29,7 @@ CAUSES = [
 
 def plain(parameter: str) -> str:
     """A parameter without the index of an entry."""
-    return re.sub(r"\[[^\]]*\]", "[]", parameter)
+    return re.sub(r"\[[^\]]*\]", "[]", re.sub(r" \(element \[[^\]]*\]\)", "", parameter))
 
 
 def parse(lines: list[str]) -> dict[tuple[str, str], set[str]]:

@@ -286,6 +286,14 @@ TEST_CASE("documents that are no case") {
   CHECK(problem("[]").value == "a list");
   CHECK(problem("{}").path == "schema");
   CHECK(problem("{\"schema\": \"fieldshaft-case/2\"}").value == "\"fieldshaft-case/2\"");
+  const auto advice = [&problem](const std::string& version) {
+    return problem("{\"schema\": \"" + version + "\"}").expected;
+  };
+  CHECK(advice("fieldshaft-case/2").find("; the document is newer") != std::string::npos);
+  CHECK(advice("fieldshaft-case/0").find("; the document is older") != std::string::npos);
+  for (const char* other :
+       {"fieldshaft-farm/2", "fieldshaft-case/", "fieldshaft-case/two", "fieldshaft-case/99999999999", "2"})
+    CHECK(advice(other) == "\"fieldshaft-case/1\", the version that this library reads");
   CHECK(problem("{\"schema\": \"fieldshaft-case/1\", \"schema\": \"fieldshaft-case/1\"}").value.find("stands twice") !=
         std::string::npos);
   CHECK(problem(std::string(100, '[') + std::string(100, ']')).value == "more than 32 levels of objects and lists");

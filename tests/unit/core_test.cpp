@@ -4,6 +4,8 @@
 
 #include <cmath>
 #include <limits>
+#include <type_traits>
+#include <typeinfo>
 
 using namespace fieldshaft;
 
@@ -17,6 +19,14 @@ constexpr double tiny = std::numeric_limits<double>::denorm_min();
 
 static_assert(is_finite(0.0) && is_finite(-0.0) && is_finite(tiny) && is_finite(std::numeric_limits<double>::max()));
 static_assert(!is_finite(nan_value) && !is_finite(infinity) && !is_finite(-infinity));
+
+TEST_CASE("the version is told once in parts and once as a text, and names stand in an inline versioned namespace") {
+  const std::string parts = std::to_string(FIELDSHAFT_VERSION_MAJOR) + "." + std::to_string(FIELDSHAFT_VERSION_MINOR) +
+                            "." + std::to_string(FIELDSHAFT_VERSION_PATCH);
+  CHECK(parts == FIELDSHAFT_VERSION_STRING);
+  static_assert(std::is_same_v<fieldshaft::InputError, fieldshaft::v0::InputError>);
+  CHECK(std::string(typeid(InputError).name()).find("2v0") != std::string::npos); // part of every symbol
+}
 
 TEST_CASE("checks let through what is allowed") {
   const check::Place place{"f", "x", "m"};
