@@ -104,6 +104,16 @@ def untested(seen: set[tuple[str, str]]) -> list[tuple[str | None, str]]:
     )
 
 
+def named(parameter: str) -> bool:
+    """Whether a test asks for a refusal of this parameter by its name; the page tells of it once it is written anew."""
+    files = [*ROOT.glob("tests/unit/*.cpp"), *ROOT.glob("tests/python/test_*.py")]
+    return any(f"{parameter}\"" in text or f": {parameter} = " in text for text in map(_text, files))
+
+
+def _text(path: Path) -> str:
+    return path.read_text(encoding="utf-8") if path.name != "test_errors.py" else ""
+
+
 if __name__ == "__main__":
     recorded = parse(Path(sys.argv[1]).read_text(encoding="utf-8").splitlines())
     PAGE.write_text(page(recorded), encoding="utf-8")
