@@ -64,8 +64,8 @@ private:
     if (skips(options_, of)) return;
     const SearchResult r = search(objective, question(options_, of, objective, sign));
     const auto f = [sign](const DrivelineState& s) { return sign * s.length.value(); };
-    const Attained a = attained(r.at, f);
     const double bound = objective.length(r.upper);
+    const Attained a = attained(r.at, f, keeps(of, bound, sign));
     const double value = sign * a.value;
     extreme = detail::extreme<Length>(value, sign > 0.0 ? value : std::min(bound, value),
                                       sign > 0.0 ? std::max(bound, value) : value, r.at, options_.length_gap.value());
@@ -77,9 +77,10 @@ private:
              Angle DrivelineState::*member, LimitOf<Angle> of) {
     if (skips(options_, of)) return;
     const SearchResult r = search(objective, question(options_, of, objective));
-    const Attained a = attained(r.at, [member](const DrivelineState& s) { return (s.*member).value(); });
-    extreme = detail::extreme<Angle>(a.value, a.value, std::max(a.value, objective.angle(r.upper)), r.at,
-                                     options_.angle_gap.value());
+    const double bound = objective.angle(r.upper);
+    const auto f = [member](const DrivelineState& s) { return (s.*member).value(); };
+    const Attained a = attained(r.at, f, keeps(of, bound));
+    extreme = detail::extreme<Angle>(a.value, a.value, std::max(a.value, bound), r.at, options_.angle_gap.value());
     influence = {a.most, radians(a.amount)};
   }
 
@@ -93,7 +94,9 @@ private:
               .difference_with(exact.shortest.lower.value(), options_.limits->difference->value() - change);
     const double upper = d.upper.value() + change;
     const Triple at = triple(d.at);
-    const Attained a = attained(at, [](const DrivelineState& s) { return math::abs(s.difference).value(); });
+    const Attained a = attained(
+        at, [](const DrivelineState& s) { return math::abs(s.difference).value(); },
+        keeps(&DrivelineLimits::difference, upper));
     d = extreme<Angle>(a.value, a.value, std::max(a.value, upper), at, options_.angle_gap.value());
     t.difference = {a.most, radians(a.amount)};
   }
@@ -138,11 +141,19 @@ private:
     return f(state(b.driveline, lines(b.driveline, b.pin), text::rotation(at[0], at[1], at[2])));
   }
 
+  /// Whether only limits are asked about and a bound keeps the one of its extreme: what is attained then matters
+  /// little.
+  template <class Q> bool keeps(LimitOf<Q> of, double bound, double sign = 1.0) const {
+    return options_.limits && sign * bound <= sign * ((*options_.limits).*of)->value();
+  }
+
   /// Moves each measurement to the end of its tolerance that raises f most, twice round, and notes which moved it most.
-  template <class F> Attained attained(const Triple& at, const F& f) const {
+  /// With the measurements as stated where that suffices.
+  template <class F> Attained attained(const Triple& at, const F& f, bool as_stated = false) const {
     Elsewhere where{};
     const double stated = seen(at, where, f);
     Attained best{stated, Measurement::front_joint, 0.0};
+    if (as_stated) return best;
     for (std::size_t i = 0; i < where.size(); ++i) {
       for (const double side : {-1.0, 1.0}) {
         Elsewhere alone{};
