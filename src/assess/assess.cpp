@@ -29,6 +29,8 @@ const char* check_id(Check check) noexcept {
   case Check::simulated_start: return "start.simulated_peak";
   case Check::clutch_heat: return "start.clutch_heat";
   case Check::simulated_blockage: return "start.blocked_rotor";
+  case Check::pulsing_torque: return "strength.pulsing_torque";
+  case Check::joint_bearing_life: return "strength.joint_bearing_life";
   case Check::fatigue_life: return "strength.fatigue_life";
   case Check::drawbar_distance: return "hitch.drawbar_distance";
   case Check::working_angle: return "joint.working_angle";

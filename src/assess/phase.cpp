@@ -103,14 +103,26 @@ bool may_turn(const std::vector<JointsAt>& joints) {
                      [](const JointsAt& at) { return at.front < degrees(90.0) && at.rear < degrees(90.0); });
 }
 
-/// The joints of all positions looked at; empty where the check does not apply or something is missing that other
-/// checks ask for.
+/// Entries without which the phase says nothing.
+std::vector<std::string> phase_missing(const Case& value, const DrivelineOverRange& range) {
+  const PtoGear* gear = selected_gear(value);
+  std::vector<std::string> missing =
+      unstated({{value.driveline.yoke_phase.has_value(), "driveline.yoke_phase"},
+                {value.driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
+                {value.driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"},
+                {gear != nullptr && gear->pto_speed, "tractor.pto.selected"}});
+  for (std::string& path : range.missing_for_all()) missing.push_back(std::move(path));
+  return missing;
+}
+
+/// A wide-angle joint runs evenly by itself, whatever the phase.
+bool has_wide_angle(const DrivelineCase& driveline) {
+  return driveline.front_joint_kind == JointKind::wide_angle || driveline.rear_joint_kind == JointKind::wide_angle;
+}
+
+/// The joints of all positions looked at; empty where one of them is at a right angle, whose own finding stops.
 std::vector<JointsAt> joints_of(const Case& value, const DrivelineOverRange& range) {
   std::vector<JointsAt> joints;
-  const bool plain = value.driveline.front_joint_kind == JointKind::plain &&
-                     value.driveline.rear_joint_kind == JointKind::plain && value.driveline.yoke_phase;
-  const PtoGear* gear = selected_gear(value);
-  if (!plain || gear == nullptr || !gear->pto_speed || !range.missing_for_all().empty()) return joints;
   for (const StateExtremes& state : range.states) {
     if (state.driven) add_positions(value, state.state, joints);
   }
@@ -143,6 +155,15 @@ void add_one_wrong(const Case& value, const std::vector<JointsAt>& joints, const
 } // namespace
 
 void check_phase(const Case& value, const DrivelineOverRange& range, Findings& findings) {
+  if (has_wide_angle(value.driveline)) {
+    findings.not_examined(Check::yoke_phase);
+    return;
+  }
+  std::vector<std::string> missing = phase_missing(value, range);
+  if (!missing.empty()) {
+    findings.not_examined(Check::yoke_phase, std::move(missing));
+    return;
+  }
   const std::vector<JointsAt> joints = joints_of(value, range);
   if (joints.empty()) {
     findings.not_examined(Check::yoke_phase);

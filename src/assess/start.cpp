@@ -3,6 +3,7 @@
 #include "assess/start.hpp"
 
 #include "assess/steel.hpp"
+#include "assess/torsion.hpp"
 
 #include <fieldshaft/dynamics/simulation.hpp>
 #include <fieldshaft/joint.hpp>
@@ -16,10 +17,6 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 namespace {
-
-/// Damping of a driveline in torsion, which nobody states: steel and greased splines lose little.
-constexpr Sourced<double> damping_share{
-    0.02, {"damping of the driveline 2 % of critical, the default of this library", Standing::common_practice}};
 
 constexpr Source simulation_source{"simulation with the engine holding its speed: laws of motion, joints exact",
                                    Standing::exact};
@@ -72,6 +69,10 @@ std::vector<std::string> missing_line(const Case& value, const DrivelineOverRang
   append(missing, missing_device(value));
   append(missing, missing_rotor(value));
   append(missing, range.missing_for(MachineState::working));
+  // What is not known of the joints would pass as even running.
+  append(missing, unstated({{value.driveline.yoke_phase.has_value(), "driveline.yoke_phase"},
+                            {value.driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
+                            {value.driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"}}));
   return missing;
 }
 
@@ -108,7 +109,7 @@ LineShaft shaft_link(const Case& value, const DrivelineOverRange& range) {
   const StartCase& start = *value.start;
   LineShaft shaft{*start.driveline_stiffness};
   const double critical = 2.0 * std::sqrt(start.driveline_stiffness->value() * start.driveline_inertia->value());
-  shaft.damping = newton_metre_seconds_per_radian(damping_share.value * critical);
+  shaft.damping = newton_metre_seconds_per_radian(torsional_damping_share.value * critical);
   shaft.backlash = *start.backlash;
   const double variation = range.find(MachineState::working)->variation.value;
   shaft.joints = LineJoints{joint_angle_for_variation(variation)};
@@ -198,7 +199,7 @@ LimitBand weakest_band(const DeviceWindow& weakest, const Case& value) {
           {{"yield of the weakest part by the greatest-shear theory, static", Standing::textbook},
            yield_margin_source(value),
            simulation_source,
-           damping_share.source}};
+           torsional_damping_share.source}};
 }
 
 /// The numbers that a peak's finding mentions.
@@ -281,10 +282,15 @@ void check_start(const Case& value, const Chain& chain, const DrivelineOverRange
     for (const Check check : checks) findings.not_examined(check, {"start"});
     return;
   }
+  const StateExtremes* working = range.find(MachineState::working);
+  if (working != nullptr && !is_finite(working->variation.value)) { // a joint at a right angle
+    for (const Check check : checks) findings.add(not_known(check, "simulated.endless", {"range.working"}));
+    return;
+  }
   const std::vector<std::string> of_line = missing_line(value, range);
   std::vector<std::string> of_peak = of_line;
   append(of_peak, chain.missing);
-  const bool line_known = of_line.empty() && range.find(MachineState::working) != nullptr;
+  const bool line_known = of_line.empty() && working != nullptr;
   const bool peaks_known = line_known && of_peak.empty() && !chain.parts.empty();
   if (!peaks_known) findings.add(not_known(Check::simulated_start, "simulated.unstated", of_peak));
   if (!line_known) findings.add(not_known(Check::clutch_heat, "simulated.unstated", of_line));

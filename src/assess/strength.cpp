@@ -1,10 +1,12 @@
 // Stub, telescoping member and joints against the torque that really arrives.
 
+#include "assess/bearing.hpp"
 #include "assess/checks.hpp"
 #include "assess/fatigue.hpp"
 #include "assess/interface.hpp"
 #include "assess/loads.hpp"
 #include "assess/overload.hpp"
+#include "assess/pulsing.hpp"
 #include "assess/start.hpp"
 #include "assess/steel.hpp"
 #include "assess/stub.hpp"
@@ -317,6 +319,8 @@ void check_strength(const Case& value, const DrivelineOverRange& range, Findings
   const Chain chain = chain_of(value, stub, yield_of(tube));
   check_overload(value, stub, mean, chain, findings);
   check_start(value, chain, range, findings);
+  check_pulsing_torque(value, chain, mean, range, findings);
+  check_joint_bearings(value, mean, range, findings);
   const StateExtremes* working = range.find(MachineState::working);
   const bool kind_known = value.driveline.front_joint_kind.has_value();
   check_fatigue(value, stub, mean,

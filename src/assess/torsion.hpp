@@ -9,6 +9,10 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 
+/// Damping of a driveline in torsion, which nobody states: steel and greased splines lose little.
+inline constexpr Sourced<double> torsional_damping_share{
+    0.02, {"damping of the driveline 2 % of critical, the default of this library", Standing::common_practice}};
+
 /// Speed of the PTO in a gear with the engine at high idle; empty where the case does not say.
 Stated<AngularSpeed> pto_speed_at_high_idle(const Case& value);
 

@@ -12,6 +12,7 @@
 #include <fieldshaft/joint.hpp>
 #include <fieldshaft/materials.hpp>
 #include <fieldshaft/overload/overrun.hpp>
+#include <fieldshaft/pto.hpp>
 
 #include <algorithm>
 
@@ -183,7 +184,7 @@ void judge_whirling(const Case& value, const DrivenLengths& lengths, Findings& f
 
 void check_whirling(const Case& value, const DrivelineOverRange& range, Findings& findings) {
   if (says_nothing(value.driveline.other_tube)) {
-    findings.not_examined(Check::whirling);
+    findings.not_examined(Check::whirling, {"driveline.other_tube"});
     return;
   }
   const std::vector<std::string> missing = whirl_missing(value, range);
@@ -211,15 +212,50 @@ LimitBand resonance_band(const Case& value) {
                      "separation from resonance as the case states it");
 }
 
+/// Where the pulses come nearest to a natural frequency.
+Interference nearest_meeting(const TorsionLine& line) {
+  const std::vector<Interference> table = interference_table(line.train, line.orders, line.speeds);
+  return *std::min_element(table.begin(), table.end(),
+                           [](const Interference& a, const Interference& b) { return a.separation < b.separation; });
+}
+
+/// Whether a gear drives the implement at its speed and the line can be examined in it.
+bool serves(const Case& in_gear, const PtoGear& gear) {
+  const Stated<AngularSpeed>& wanted = in_gear.implement.input_speed;
+  return wanted && gear.pto_speed && is_nominal_speed(*gear.pto_speed, *wanted) && torsion_missing(in_gear).empty();
+}
+
+/// An economy gear turns the PTO alike, but the engine slower: it pulses elsewhere and is felt as another inertia. Says
+/// which of the other gears for this implement comes nearest to a resonance, where it comes too near.
+void add_other_gear(const Case& value, Finding& finding) {
+  Case in_gear = value;
+  double nearest = wide_separation.value;
+  std::vector<Fact> facts;
+  for (const PtoGear& gear : value.tractor.pto.gears) {
+    in_gear.tractor.pto.selected = gear.name;
+    if (gear.name == value.tractor.pto.selected || !serves(in_gear, gear)) continue;
+    const TorsionLine line = torsion_line(in_gear);
+    const Interference meeting = nearest_meeting(line);
+    if (meeting.separation >= nearest) continue;
+    nearest = meeting.separation;
+    facts = {fact("gear", gear.name),
+             {"gear_pulses", line.order_names[meeting.order].value},
+             fact("gear_natural", meeting.natural),
+             fact("gear_critical", meeting.critical_speed * line.pto_over_first),
+             {"gear_separation", Amount{meeting.separation, Kind::share}}};
+  }
+  if (facts.empty()) return;
+  finding.advice.push_back("resonance.other_gear");
+  finding.facts.insert(finding.facts.end(), facts.begin(), facts.end());
+}
+
 void judge_resonance(const Case& value, Findings& findings) {
   const TorsionLine line = torsion_line(value);
   if (line.orders.empty()) { // two wide-angle joints and nothing else that is said to pulse
     findings.add(not_known(Check::resonance, "resonance.no_pulse", {"torsion.pulses"}));
     return;
   }
-  const std::vector<Interference> table = interference_table(line.train, line.orders, line.speeds);
-  const auto nearer = [](const Interference& a, const Interference& b) { return a.separation < b.separation; };
-  const Interference& worst = *std::min_element(table.begin(), table.end(), nearer);
+  const Interference worst = nearest_meeting(line);
   Finding finding = compare(Check::resonance, {worst.separation, Kind::share}, resonance_band(value),
                             worst.separation > 0.0 ? "resonance.apart" : "resonance.within");
   finding.facts = {line.order_names[worst.order], fact("natural", worst.natural),
@@ -233,12 +269,13 @@ void judge_resonance(const Case& value, Findings& findings) {
     if (!value.implement.torque_swing)
       finding = not_known(Check::resonance, "resonance.play", {"implement.torque_swing"});
   }
+  add_other_gear(value, finding);
   findings.add(std::move(finding));
 }
 
 void check_resonance(const Case& value, Findings& findings) {
   if (!value.torsion) {
-    findings.not_examined(Check::resonance);
+    findings.not_examined(Check::resonance, {"torsion"});
     return;
   }
   const std::vector<std::string> missing = torsion_missing(value);
@@ -282,6 +319,9 @@ std::vector<std::string> swing_missing(const Case& value, const DrivelineOverRan
   return missing;
 }
 
+/// A wide-angle joint shares its angle between two crosses, and only one of them is at the end of a shaft.
+Angle bend(Stated<JointKind> kind, Angle angle) { return kind == JointKind::wide_angle ? 0.5 * angle : angle; }
+
 void judge_swing(const Case& value, const StateExtremes& working, const MeanLoad& mean, Findings& findings) {
   const Angle equivalent = joint_angle_for_variation(working.variation.value);
   const Validated<Torque> swing =
@@ -290,6 +330,9 @@ void judge_swing(const Case& value, const StateExtremes& working, const MeanLoad
     findings.add(not_known(Check::joint_torque_swing, "swing.near_resonance", {}));
     return;
   }
+  const Torque peak = *mean.torque + swing.value;
+  // The driven couple of the rear joint; its torque is that of the shaft between the joints.
+  const Torque couple = joint_peak_couples(peak, bend(value.driveline.rear_joint_kind, working.rear.value)).driven;
   Finding finding = compare(
       Check::joint_torque_swing, {static_cast<double>(swing.value / *mean.torque), Kind::share},
       {{swing_of_mean.value.low, Kind::share},
@@ -301,18 +344,26 @@ void judge_swing(const Case& value, const StateExtremes& working, const MeanLoad
   finding.pose = working.variation.pose;
   finding.facts = {fact("swing", swing.value),
                    fact("mean", *mean.torque),
-                   fact("peak", *mean.torque + swing.value),
+                   fact("peak", peak),
                    fact("equivalent", equivalent),
+                   fact("front", working.front.value),
+                   fact("front_couple",
+                        joint_peak_couples(peak, bend(value.driveline.front_joint_kind, working.front.value)).driving),
                    fact("rear", working.rear.value),
-                   fact("couple", joint_peak_couples(*mean.torque + swing.value, working.rear.value).driven)};
+                   fact("couple", couple)};
   if (finding.status != Status::ok) finding.advice = {"swing.reduce"};
+  if (value.implement.input.bearing_span) {
+    finding.facts.push_back(fact("span", *value.implement.input.bearing_span));
+    finding.facts.push_back(fact("support", couple_bearing_force(couple, *value.implement.input.bearing_span)));
+    finding.advice.push_back("swing.support");
+  }
   findings.add(std::move(finding));
 }
 
 /// What uneven running adds to the mean torque, twice in every turn.
 void check_torque_swing(const Case& value, const DrivelineOverRange& range, Findings& findings) {
   if (!value.start) {
-    findings.not_examined(Check::joint_torque_swing);
+    findings.not_examined(Check::joint_torque_swing, {"start.driveline_stiffness", "start.rotor_inertia"});
     return;
   }
   const MeanLoad mean = mean_load(value);
@@ -323,7 +374,7 @@ void check_torque_swing(const Case& value, const DrivelineOverRange& range, Find
     return;
   }
   if (!is_finite(working->variation.value) || working->rear.value >= degrees(90.0)) {
-    findings.not_examined(Check::joint_torque_swing); // a joint at a right angle: its own finding stops
+    findings.add(not_known(Check::joint_torque_swing, "swing.endless", {"range.working"}));
     return;
   }
   judge_swing(value, *working, mean, findings);

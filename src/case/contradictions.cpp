@@ -206,6 +206,17 @@ void check_positions(Problems& problems, const Stated<double>& positions) {
   problems.push_back({"driveline.telescope_positions", check::text_of(*positions, ""), "a whole number up to 1000"});
 }
 
+void check_duties(Problems& problems, const std::vector<DutyPart>& duties) {
+  double total = 0.0;
+  for (const DutyPart& part : duties) {
+    if (!part.share) return; // an unfinished list is no contradiction
+    total += *part.share;
+  }
+  // Shares written with four decimals may miss 1 by this much.
+  if (duties.empty() || std::abs(total - 1.0) <= 0.001) return;
+  problems.push_back({"driveline.duties", text_of(Amount{total, Kind::share}), "shares that together make 100 %"});
+}
+
 void check_masses(Problems& problems, const std::vector<LineMass>& masses) {
   for (std::size_t i = 0; i < masses.size(); ++i) {
     const std::string path = "torsion.masses[" + std::to_string(i) + "]";
@@ -257,6 +268,9 @@ void check_torsion(Problems& problems, const TorsionCase& torsion) {
     if (torsion.shafts[i].from != torsion.shafts[i].to) continue;
     problems.push_back({path + ".to", "\"" + torsion.shafts[i].to + "\"", "another mass than " + path + ".from"});
   }
+  const auto joined = std::count_if(torsion.shafts.begin(), torsion.shafts.end(),
+                                    [](const LineShaftCase& shaft) { return shaft.joints == true; });
+  if (joined > 1) problems.push_back({"torsion.shafts", std::to_string(joined) + " shafts with joints", "only one"});
   if (!torsion.shafts.empty()) { // without any shaft the line is unfinished, which is no contradiction
     for (const std::string& mass : loose_masses(torsion)) {
       problems.push_back(
@@ -364,6 +378,7 @@ void find_contradictions(const Case& value, Problems& problems) {
   check_tube(problems, "driveline.tube", value.driveline.tube);
   check_tube(problems, "driveline.other_tube", value.driveline.other_tube);
   check_positions(problems, value.driveline.telescope_positions);
+  check_duties(problems, value.driveline.duties);
   if (value.torsion) check_torsion(problems, *value.torsion);
   check_hitch(problems, value.tractor.hitch, value.fouling);
   check_ranges(problems, value);

@@ -27,6 +27,10 @@ inline constexpr Bounds not_negative{0.0, std::numeric_limits<double>::infinity(
 inline constexpr Bounds any_size{};
 inline constexpr Bounds at_least_one{1.0, std::numeric_limits<double>::infinity(), false, false};
 inline constexpr Bounds fraction{0.0, 1.0, false, true};
+/// Twice the share is the loss factor of a shaft, and none turns the whole of its energy into heat.
+inline constexpr Bounds shaft_damping_share{0.0, 0.5, true, true};
+inline constexpr Bounds some_share{0.0, 1.0, true, false};
+inline constexpr Bounds some_angle{0.0, pi / 2, false, true};
 inline constexpr Bounds full_turn{-pi, pi, false, false};
 inline constexpr Bounds quarter_turn{-pi / 2, pi / 2, true, true};
 inline constexpr Bounds lean{0.0, pi / 2, false, true};
@@ -128,6 +132,7 @@ template <class V> void fields(V& v, InputConnection& input) {
           "hitch pin or lower hitch points to the end of the input shaft, rearwards");
   v.field("above", input.above, any_size, "input shaft axis above the pin's contact height or the lower hitch points");
   v.field("lateral", input.lateral, any_size, "input shaft axis to the left of the pin");
+  v.field("bearing_span", input.bearing_span, above_zero, "distance of the two bearings that carry the input shaft");
   v.choice("guard", input.guard, "guard of the power input connection");
 }
 
@@ -176,6 +181,14 @@ template <class V> void fields(V& v, MiddleMember& middle) {
   v.object("tube", middle.tube, "the middle member itself, of steel: to examine whirling");
 }
 
+template <class V> void fields(V& v, DutyPart& part) {
+  v.text("name", part.name, Need::required, "what the machine does then");
+  v.field("share", part.share, some_share, "share of the working time: \"30 %\"");
+  v.field("power", part.power, some_power, "mean power through the driveline then");
+  v.field("pto_speed", part.pto_speed, above_zero, "PTO speed then, where it is not that of the engaged gear");
+  v.field("joint_angle", part.joint_angle, some_angle, "angle then of the joint that bends more");
+}
+
 template <class V> void fields(V& v, DrivelineCase& driveline) {
   v.object("tractor_yoke", driveline.tractor_yoke, "spline of the yoke at the tractor's end");
   v.choice("seat", driveline.seat, "how that yoke sits on the stub: with clearance (usual), or clamped");
@@ -188,6 +201,11 @@ template <class V> void fields(V& v, DrivelineCase& driveline) {
   v.field("yoke_phase", driveline.yoke_phase, full_turn,
           "rear yoke of the intermediate shaft turned against its front yoke; \"0 deg\" when both stand in line");
   v.field("joint_rating", driveline.joint_rating, some_torque, "highest torque of the weaker joint by its manual");
+  v.field("bearing_rating", driveline.bearing_rating, above_zero,
+          "dynamic load rating of one needle bearing of the weaker joint: \"20 kN\"");
+  v.field("bearing_arm", driveline.bearing_arm, above_zero,
+          "centre of that joint's cross to the middle of a bearing: \"40 mm\"");
+  v.list("duties", driveline.duties, "parts of the working time, for the life of the joints' bearings");
   v.field("front_joint", driveline.front_joint, above_zero,
           "end of the stub to the front joint's centre, as coupled, without an adaptor: its length is added");
   v.field("rear_joint", driveline.rear_joint, above_zero,
@@ -350,12 +368,14 @@ template <class V> void fields(V& v, LineShaftCase& shaft) {
   v.text("to", shaft.to, Need::required, "name of the mass at the other end");
   v.field("stiffness", shaft.stiffness, above_zero, "torque over twist: \"9000 N.m/rad\"");
   v.field("backlash", shaft.backlash, not_negative, "whole play between both flanks: \"2 deg\"");
+  v.choice("joints", shaft.joints, "whether it is the driveline with its joints");
 }
 
 template <class V> void fields(V& v, LinePulse& pulse) {
   v.text("name", pulse.name, Need::required, "what pulses, such as plunger");
   v.text("of", pulse.of, Need::required, "name of the mass in step with which it pulses");
   v.field("per_turn", pulse.per_turn, above_zero, "pulses in one turn of that mass");
+  v.field("torque", pulse.torque, not_negative, "how far they swing its torque to either side of the mean: \"60 N.m\"");
 }
 
 template <class V> void fields(V& v, TorsionCase& torsion) {
@@ -363,6 +383,7 @@ template <class V> void fields(V& v, TorsionCase& torsion) {
   v.list("shafts", torsion.shafts, "shafts between them");
   v.list("pulses", torsion.pulses, "what pulses, beside the joints");
   v.interval("pto_speeds", torsion.pto_speeds, above_zero, "PTO speeds at which the machine works");
+  v.field("damping", torsion.damping, shaft_damping_share, "damping of the shafts, as a share of critical: \"2 %\"");
 }
 
 template <class V> void fields(V& v, StartCase& start) {

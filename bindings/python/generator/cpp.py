@@ -132,7 +132,9 @@ def elementwise(library: Library, formula: Formula) -> str:
         f"  using Objects = std::tuple<{', '.join(objects)}>;\n"
         f"  static Objects objects([[maybe_unused]] PyObject* const* arguments) {{ return Objects{{{', '.join(reads)}}}; }}\n"
         f"  static auto call([[maybe_unused]] const Objects& objects, const double* numbers) {{\n"
-        f"    return {_call(formula, values)};\n  }}\n}};\n"
+        f"    return {_call(formula, values)};\n  }}\n"
+        + (f"  static bool loop(const Run& run) {{ return {formula.loop}(run); }}\n" if formula.loop else "")
+        + "};\n"
     )
 
 

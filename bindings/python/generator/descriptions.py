@@ -102,6 +102,7 @@ class Formula:
     is_property: bool
     is_slow: bool
     header_name: str
+    loop: str | None  # C++ function by hand that does a whole run, where it can
 
     @property
     def core_name(self) -> str:
@@ -212,7 +213,7 @@ def _parameters(entries: list[list[Any]], where: str) -> tuple[Parameter, ...]:
 def _formula(module: str, table: dict[str, Any], where: str) -> Formula:
     known = {
         "name", "summary", "parameters", "returns", "notes", "source", "call", "example", "gives", "si_example",
-        "si_gives", "method_of", "property", "slow", "header_name",
+        "si_gives", "method_of", "property", "slow", "header_name", "loop",
     }  # fmt: skip
     if unknown := set(table) - known:
         raise DescriptionError(f"{where}: unknown entries {sorted(unknown)}")
@@ -233,6 +234,7 @@ def _formula(module: str, table: dict[str, Any], where: str) -> Formula:
         is_property=table.get("property", False),
         is_slow=table.get("slow", False),
         header_name=table.get("header_name", table["name"]),
+        loop=table.get("loop"),
     )
 
 

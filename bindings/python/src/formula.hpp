@@ -142,8 +142,11 @@ struct Formula {
   std::size_t storage;
 };
 
+template <class F, class = void> struct HasLoop : std::false_type {};
+template <class F> struct HasLoop<F, std::void_t<decltype(F::loop(std::declval<const Run&>()))>> : std::true_type {};
+
 /// F is generated: `name`, `parameters`, `numbers`, `Objects` (a tuple), `objects(arguments)`, `call(objects,
-/// numbers)`.
+/// numbers)`; and `loop(run)` where the library has one of its own, which says whether it did the run.
 template <class F> struct Erased {
   using Result = std::decay_t<decltype(F::call(std::declval<const typename F::Objects&>(), nullptr))>;
   static constexpr std::size_t channels = detail::channel_count<Result>();
@@ -164,6 +167,9 @@ template <class F> struct Erased {
   static void run(const void* storage, Run& run) {
     using Objects = typename F::Objects;
     const Objects& objects = *static_cast<const Objects*>(storage);
+    if constexpr (HasLoop<F>::value) {
+      if (F::loop(run)) return;
+    }
     std::size_t i = 0;
     try {
       for (; i < run.size; ++i) {

@@ -51,6 +51,8 @@ enum class Check {
   simulated_start,
   clutch_heat,
   simulated_blockage,
+  pulsing_torque,
+  joint_bearing_life,
   fatigue_life,
   drawbar_distance,
   working_angle,

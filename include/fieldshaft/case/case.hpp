@@ -130,6 +130,7 @@ struct InputConnection {
   Stated<MeasuredLength> behind;  ///< hitch pin (or lower hitch points) to the shaft end, rearwards
   Stated<MeasuredLength> above;   ///< shaft axis above the pin's contact height (or the lower hitch points)
   Stated<MeasuredLength> lateral; ///< left of the pin
+  Stated<Length> bearing_span;    ///< between the two bearings that carry the input shaft
   Stated<GuardState> guard;
 };
 
@@ -178,6 +179,15 @@ struct MiddleMember {
   TubeProfile tube;
 };
 
+/// A part of the working time of a driveline.
+struct DutyPart {
+  std::string name;
+  Stated<double> share;           ///< of the working time; the shares of all parts together make 1
+  Stated<Power> power;            ///< mean, through the driveline
+  Stated<AngularSpeed> pto_speed; ///< unstated: that of the engaged gear
+  Stated<Angle> joint_angle;      ///< of the joint that bends more
+};
+
 struct DrivelineCase {
   Interface tractor_yoke;
   Stated<YokeSeat> seat;
@@ -188,6 +198,9 @@ struct DrivelineCase {
   Stated<Angle> rear_joint_lock;
   Stated<Angle> yoke_phase; ///< rear yoke of the intermediate shaft turned against its front yoke; 0: in line
   Stated<Torque> joint_rating;
+  Stated<Force> bearing_rating;       ///< dynamic load rating of one needle bearing of the weaker joint's cross
+  Stated<Length> bearing_arm;         ///< centre of that cross to the middle of a bearing
+  std::vector<DutyPart> duties;       ///< none: the heaviest work all the time
   Stated<MeasuredLength> front_joint; ///< PTO shaft end to the front joint centre, along the shaft, no adaptor fitted
   Stated<MeasuredLength> rear_joint;  ///< shaft end of the input connection to the rear joint centre, forwards
   Stated<MeasuredLength> closed_length;
@@ -345,6 +358,7 @@ struct LineShaftCase {
   std::string to;
   Stated<TorsionalStiffness> stiffness;
   Stated<Angle> backlash;
+  Stated<bool> joints; ///< it is the driveline, and the joints are in it
 };
 
 /// Something that pulses in step with a mass: blades that meet the crop, strokes of a plunger, cylinders of the engine.
@@ -352,6 +366,7 @@ struct LinePulse {
   std::string name;
   std::string of; ///< name of the mass
   Stated<double> per_turn;
+  Stated<Torque> torque; ///< amplitude about the mean, at that mass
 };
 
 /// The line from engine to rotor as masses and shafts, to look for torsional vibration.
@@ -360,6 +375,7 @@ struct TorsionCase {
   std::vector<LineShaftCase> shafts;
   std::vector<LinePulse> pulses;             ///< beside those of the joints
   Stated<Interval<AngularSpeed>> pto_speeds; ///< at which the machine works
+  Stated<double> damping;                    ///< of each swing, as a share of critical damping
 };
 
 /// What the simulation of start, blocked rotor and run-down needs beside the rest of the case.

@@ -64,5 +64,17 @@ inline JointCouples joint_peak_couples(Torque torque, Angle angle) {
           2.0 * sine * sine <= 1.0 ? torque * sine : torque / (2.0 * cosine)};
 }
 
+/// Force that a couple puts on each of the two bearings that carry a shaft [N].
+///
+/// F = M / s, equal and opposite on both, wherever along the shaft the joint sits
+///   couple  M  on the shaft, from joint_couples [N·m], at least 0
+///   span    s  between the middles of the two bearings [m], above 0
+/// Rigid shaft, two bearings that let it tilt. Source: balance of moments. Example: 100 N·m, 80 mm: 1250 N.
+inline Force couple_bearing_force(Torque couple, Length span) {
+  check::not_negative(couple.value(), {"couple_bearing_force", "couple", "N·m"});
+  check::positive(span.value(), {"couple_bearing_force", "span", "m"});
+  return without_radian(couple) / span;
+}
+
 } // namespace v0
 } // namespace fieldshaft

@@ -9,6 +9,7 @@ namespace {
 
 constexpr Phrase phrases[] = {
     Phrase{"simulated.unstated", "Not everything is stated that a simulation of the start needs."},
+    Phrase{"simulated.endless", "A joint passes a right angle in work: what it does to a start has no bound."},
     Phrase{"simulated.ended_early",
            "The simulation came to {reached} only: the line as stated is too stiff, or its clutches "
            "stick and slip without end."},

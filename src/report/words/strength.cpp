@@ -123,6 +123,54 @@ constexpr Phrase phrases[] = {
     Phrase{"life.outside",
            "Within the limit, but the steel is outside the range for which the fatigue formulas are stated."},
     Phrase{"stub.joint_past_lock", "The front joint would pass a right angle while the shaft turns."},
+    Phrase{
+        "pulsing.unstated",
+        "Masses, shafts and which of them holds the joints, how strongly each pulse swings, mean torque, rating, yield "
+        "of the parts or working positions are not all stated."},
+    Phrase{"pulsing.endless", "A joint passes a right angle in work: its pulses have no bound there."},
+    Phrase{
+        "pulsing.in_work",
+        "At a PTO speed of {speed}, the worst of {low} to {high}, all pulses together swing the torque of the "
+        "driveline by {swing} to either side of its mean, {mean}: peaks of {value}, against the joints' rating and the "
+        "yield of the weakest part, {part}. Most comes from {pulses}, {largest}. The line damps {damping} of "
+        "critical."},
+    Phrase{"pulsing.reverses",
+           "At a PTO speed of {speed} all pulses together, {pulses} most, would swing the torque of the driveline by "
+           "{swing}, beyond its mean, {mean}: it reverses, the line hammers through its play, and the peaks are not "
+           "known."},
+    Phrase{
+        "pulsing.reduce",
+        "Work at speeds away from {speed}, bend the joints less and alike, fit a softer or more damping coupling, or "
+        "make what pulses feed more evenly."},
+    Phrase{"pulsing.device",
+           "The overload device may let go at {device}, below these peaks: it slips or tires in every pulse and gets "
+           "hot. That is no protection; calm the line first."},
+    Phrase{
+        "bearing.unstated",
+        "Load rating and arm of the bearings, shares, power and angle of each part of the working time, or else power "
+        "need and working positions, are not all stated."},
+    Phrase{"bearing.past_lock", "A joint would pass a right angle in work."},
+    Phrase{"bearing.no_wish",
+           "Nine crosses of ten would reach {value} of running under {torque} at {speed}, joint bent {angle}; the case "
+           "does not say how long they shall last."},
+    Phrase{
+        "bearing.of_work",
+        "Nine crosses of ten reach {value} of running under the mean torque of the heaviest work, {torque} at {speed}, "
+        "joint bent {angle}: {force} on each bearing, up to {peak} in the turn, of a rating of {rating}. Greased as "
+        "the manual says; dry or dirty needles last a fraction of it."},
+    Phrase{
+        "bearing.of_parts",
+        "Nine crosses of ten reach {value} of running over the parts of the working time, which wear them like "
+        "{torque} at {speed}, joint bent {angle}, all the time. In the heaviest part, {heaviest}, each bearing takes "
+        "{force}, up to {peak} in the turn, of a rating of {rating}. Greased as the manual says; dry or dirty needles "
+        "last a fraction of it."},
+    Phrase{"bearing.beyond_half",
+           "In the heaviest part, {heaviest}, each bearing takes {force}, more than half of its rating, {rating}: the "
+           "life formula is not meant for such loads."},
+    Phrase{
+        "bearing.larger",
+        "Use a driveline of a larger size, whose joints have larger bearings, or bend them less; a faster PTO carries "
+        "the same power at less torque."},
     Phrase{"life.lengthen",
            "Bend the front joint less in work, carry the power at a higher PTO speed, or use a larger PTO type."},
     Phrase{"life.under_10_h", "under 10 h"},

@@ -27,6 +27,8 @@ std::string_view title_of(Check check) noexcept {
   case Check::simulated_start: return "Start: highest torque in a simulated engagement";
   case Check::clutch_heat: return "Start: heat in the tractor's PTO clutch";
   case Check::simulated_blockage: return "Blocked rotor: highest torque in a simulated blockage";
+  case Check::pulsing_torque: return "Driveline: torque under all pulses at working speeds";
+  case Check::joint_bearing_life: return "Joints: life of the needle bearings";
   case Check::fatigue_life: return "Stub: life under joint bending and changing torque";
   case Check::drawbar_distance: return "Drawbar: shaft end to hitch pin";
   case Check::working_angle: return "Joint angle in work";

@@ -35,6 +35,9 @@ constexpr Phrase phrases[] = {
         "resonance.shift",
         "Work at speeds away from {critical}, or shift the natural frequency: a softer coupling or a longer, thinner "
         "shaft lowers it, a stiffer one raises it; smaller and equal joint angles make their pulses weaker."},
+    Phrase{"resonance.other_gear",
+           "Do not change to the gear \"{gear}\" without thought: there {gear_pulses} meet a natural frequency of the "
+           "line, {gear_natural}, at a PTO speed of {gear_critical}, {gear_separation} away from the working speeds."},
     Phrase{"resonance.play",
            "The line has play. What is said of its frequencies holds only while its torque never reverses, and the "
            "case does not say how far the torque swings."},
@@ -67,11 +70,16 @@ constexpr Phrase phrases[] = {
     Phrase{"swing.near_resonance",
            "The joints pulse within a tenth of the natural frequency of driveline and rotor, where damping that nobody "
            "knows decides how far the torque swings."},
-    Phrase{"swing.in_work",
-           "At the worst position in work the joints run like a single one bent {equivalent} and make the torque swing "
-           "by {swing} to either side of its mean, {mean}, twice in every turn: peaks of {peak}. Bent {rear}, the rear "
-           "joint with these peaks also bends the implement's input shaft and loads its bearings with a couple of up "
-           "to {couple}."},
+    Phrase{
+        "swing.in_work",
+        "At the worst position in work the joints run like a single one bent {equivalent} and make the torque swing "
+        "by {swing} to either side of its mean, {mean}, twice in every turn: peaks of {peak}. Bent {front}, the "
+        "front joint with these peaks bends the tractor's stub by a couple of up to {front_couple}; bent {rear}, the "
+        "rear joint bends the implement's input shaft and loads its bearings with up to {couple}."},
+    Phrase{"swing.endless", "A joint passes a right angle in work: its torque has no bound there."},
+    Phrase{"swing.support",
+           "Hold the implement's input shaft in bearings that bear it: {span} apart, each of the two takes up to "
+           "{support} from the couple alone, twice in every turn, besides the pull of gears or belts."},
     Phrase{"swing.reduce",
            "Make the joint angles smaller and equal, or fit a softer coupling: beyond its mean the torque reverses in "
            "every turn and the line hammers through its play."},

@@ -1,0 +1,149 @@
+// Life of the needle bearings in the joints' crosses, under the heaviest work or over the parts of the working time.
+
+#include "assess/bearing.hpp"
+
+#include <fieldshaft/joint.hpp>
+
+#include <algorithm>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+namespace {
+
+constexpr Source life_source{"ISO 281 basic rating life, the bearing swinging by four joint angles in each turn",
+                             Standing::textbook};
+
+/// Angle of the cross that swings more in work, every measurement within its tolerance; a wide-angle joint shares its
+/// angle between two crosses.
+Angle working_cross_angle(const Case& value, const StateExtremes& working) {
+  const auto cross = [](Stated<JointKind> kind, Angle angle) {
+    return kind == JointKind::wide_angle ? 0.5 * angle : angle;
+  };
+  return std::max(cross(value.driveline.front_joint_kind, working.front.value),
+                  cross(value.driveline.rear_joint_kind, working.rear.value));
+}
+
+std::vector<std::string> missing_of_duties(const Case& value) {
+  std::vector<std::string> missing;
+  const PtoGear* gear = selected_gear(value);
+  const bool gear_known = gear != nullptr && gear->pto_speed;
+  const std::vector<DutyPart>& duties = value.driveline.duties;
+  for (std::size_t i = 0; i < duties.size(); ++i) {
+    const std::string path = "driveline.duties[" + std::to_string(i) + "]";
+    if (!duties[i].share) missing.push_back(path + ".share");
+    if (!duties[i].power) missing.push_back(path + ".power");
+    if (!duties[i].joint_angle) missing.push_back(path + ".joint_angle");
+    if (!duties[i].pto_speed && !gear_known) missing.push_back(path + ".pto_speed");
+  }
+  return missing;
+}
+
+std::vector<std::string> missing_of_work(const Case& value, const MeanLoad& mean, const DrivelineOverRange& range) {
+  std::vector<std::string> missing = mean.missing;
+  for (std::string& path : range.missing_for(MachineState::working)) missing.push_back(std::move(path));
+  for (std::string& path : unstated({{value.driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
+                                     {value.driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"}})) {
+    missing.push_back(std::move(path));
+  }
+  return missing;
+}
+
+/// Needles hardly roll at a smaller angle than the least, and then last no longer.
+Angle rolling(Angle angle) { return std::max(angle, least_rolling_angle.value); }
+
+std::vector<JointDuty> duties_of(const Case& value, const MeanLoad& mean, const DrivelineOverRange& range) {
+  std::vector<JointDuty> duties;
+  for (const DutyPart& part : value.driveline.duties) {
+    const AngularSpeed speed = part.pto_speed ? *part.pto_speed : *selected_gear(value)->pto_speed;
+    duties.push_back({*part.share, shaft_torque(*part.power, speed), speed, rolling(*part.joint_angle)});
+  }
+  if (!duties.empty()) return duties;
+  const Angle angle = working_cross_angle(value, *range.find(MachineState::working));
+  return {{1.0, *mean.torque, mean.speed, rolling(angle)}};
+}
+
+/// The part of the working time that loads the bearings most.
+const JointDuty& heaviest(const std::vector<JointDuty>& duties) {
+  return *std::max_element(duties.begin(), duties.end(),
+                           [](const JointDuty& a, const JointDuty& b) { return a.torque < b.torque; });
+}
+
+LimitBand life_band(Time wanted) {
+  const Amount limit = amount_of(wanted);
+  return {limit,
+          limit,
+          LimitSense::at_least,
+          {life_source, least_rolling_angle.source, {"wanted life as the case states it", Standing::given}}};
+}
+
+/// The verdict on a life, without the facts.
+Finding compare_life(const Case& value, Time life, bool of_parts) {
+  Finding finding = not_known(Check::joint_bearing_life, "bearing.no_wish", {"limits.wanted_life"});
+  if (value.limits.wanted_life) {
+    finding = compare(Check::joint_bearing_life, amount_of(life), life_band(*value.limits.wanted_life),
+                      of_parts ? "bearing.of_parts" : "bearing.of_work");
+    if (finding.status != Status::ok) finding.advice = {"bearing.larger"};
+  }
+  finding.value = amount_of(life);
+  return finding;
+}
+
+Finding judge_life(const Case& value, const std::vector<JointDuty>& duties) {
+  const Force rating = *value.driveline.bearing_rating;
+  const Length arm = *value.driveline.bearing_arm;
+  const JointDuty& worst = heaviest(duties);
+  const JointDuty steady = joint_mean_duty(duties);
+  Finding finding;
+  if (joint_bearing_force(arm, worst.torque) > greatest_load_share.value * rating) {
+    finding = not_known(Check::joint_bearing_life, "bearing.beyond_half", {});
+    finding.basis = {greatest_load_share.source};
+    finding.advice = {"bearing.larger"};
+  } else {
+    finding = compare_life(value, joint_bearing_life(rating, arm, duties), duties.size() > 1);
+  }
+  finding.state = MachineState::working;
+  finding.facts = {fact("torque", steady.torque),
+                   fact("speed", steady.speed),
+                   fact("angle", steady.angle),
+                   fact("heaviest", worst.torque),
+                   fact("force", joint_bearing_force(arm, worst.torque)),
+                   fact("peak", joint_peak_bearing_force(arm, worst.torque, worst.angle)),
+                   fact("rating", rating)};
+  return finding;
+}
+
+} // namespace
+
+void check_joint_bearings(const Case& value, const MeanLoad& mean, const DrivelineOverRange& range,
+                          Findings& findings) {
+  const DrivelineCase& driveline = value.driveline;
+  if (!driveline.bearing_rating && !driveline.bearing_arm && driveline.duties.empty()) {
+    findings.not_examined(Check::joint_bearing_life, {"driveline.bearing_rating", "driveline.bearing_arm"});
+    return;
+  }
+  std::vector<std::string> missing = unstated({{driveline.bearing_rating.has_value(), "driveline.bearing_rating"},
+                                               {driveline.bearing_arm.has_value(), "driveline.bearing_arm"}});
+  const bool of_work = driveline.duties.empty();
+  for (std::string& path : of_work ? missing_of_work(value, mean, range) : missing_of_duties(value)) {
+    missing.push_back(std::move(path));
+  }
+  const StateExtremes* working = range.find(MachineState::working);
+  if (!missing.empty() || (of_work && (working == nullptr || !mean.torque))) {
+    findings.add(not_known(Check::joint_bearing_life, "bearing.unstated", missing));
+    return;
+  }
+  if (of_work && working_cross_angle(value, *working) >= degrees(90.0)) {
+    findings.add(not_known(Check::joint_bearing_life, "bearing.past_lock", {"range.working"}));
+    return;
+  }
+  try {
+    findings.add(judge_life(value, duties_of(value, mean, range)));
+  } catch (const InputError&) {
+    findings.add(not_known(Check::joint_bearing_life, "vibration.extreme", {}));
+  }
+}
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft
