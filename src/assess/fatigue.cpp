@@ -85,6 +85,10 @@ void check_fatigue(const Case& value, const Stub& stub, const MeanLoad& mean, co
         not_known(Check::fatigue_life, stub.unknown_geometry ? "stub.unknown_geometry" : "life.unstated", missing));
     return;
   }
+  if (*angle >= degrees(90.0)) {
+    findings.add(not_known(Check::fatigue_life, "stub.joint_past_lock", {"range.working"}));
+    return;
+  }
   ShaftLoad load;
   load.torque_mean = *mean.torque;
   load.torque_amplitude = *mean.torque * *value.implement.torque_swing;

@@ -373,7 +373,9 @@ void check_torque_swing(const Case& value, const DrivelineOverRange& range, Find
     findings.add(not_known(Check::joint_torque_swing, "swing.unstated", missing));
     return;
   }
-  if (!is_finite(working->variation.value) || working->rear.value >= degrees(90.0)) {
+  const Angle most_bent = std::max(bend(value.driveline.front_joint_kind, working->front.value),
+                                   bend(value.driveline.rear_joint_kind, working->rear.value));
+  if (!is_finite(working->variation.value) || most_bent >= degrees(90.0)) {
     findings.add(not_known(Check::joint_torque_swing, "swing.endless", {"range.working"}));
     return;
   }

@@ -82,3 +82,30 @@ def test_indices() -> None:
         si.TrainShaft(0, 1.5, 5000.0)
     with pytest.raises(si.InputError):
         si.torsional_modes(si.TorsionalTrain([si.TrainInertia(2.0)], [si.TrainShaft(0, 7, 5000.0)]))
+
+
+def test_a_pair_at_many_rotations() -> None:
+    turns = np.linspace(-20.0, 20.0, 1001)
+    pair = (0.35, 0.17, 0.4)
+    one_by_one = np.array([si.joint_pair_speed_ratio(*pair, t) for t in turns])
+    # The loop over one pair, every other element, rotations beyond its reduction, and many pairs: alike to rounding.
+    assert si.joint_pair_speed_ratio(*pair, turns) == pytest.approx(one_by_one, rel=1e-14)
+    assert si.joint_pair_speed_ratio(*pair, turns[::2]) == pytest.approx(one_by_one[::2], rel=1e-14)
+    whole = 2.0 * np.pi * 1e5
+    assert si.joint_pair_speed_ratio(*pair, turns + whole) == pytest.approx(one_by_one, rel=1e-9)
+    fronts = np.full(turns.shape, pair[0])
+    assert si.joint_pair_speed_ratio(fronts, *pair[1:], turns) == pytest.approx(one_by_one, rel=1e-14)
+    table = si.joint_pair_speed_ratio(np.array([[0.1], [0.35]]), *pair[1:], turns)
+    assert table.shape == (2, 1001) and table[1] == pytest.approx(one_by_one, rel=1e-14)
+    degrees = fieldshaft.joint_pair_speed_ratio("0.35 rad", "0.17 rad", "0.4 rad", pint.Quantity(np.degrees(turns), "deg"))
+    assert np.asarray(degrees) == pytest.approx(one_by_one, rel=1e-13)
+
+
+def test_a_pair_names_what_is_wrong_among_many() -> None:
+    turns = np.zeros(5)
+    turns[3] = np.nan
+    with pytest.raises(si.InputError, match=r"joint_pair_speed_ratio: rotation\[3\] = nan"):
+        si.joint_pair_speed_ratio(0.3, 0.2, 0.0, turns)
+    with pytest.raises(si.InputError, match="joint_pair_speed_ratio: rear = 1.6"):
+        si.joint_pair_speed_ratio(0.3, 1.6, 0.0, np.zeros(5))
+    assert si.joint_pair_speed_ratio(0.3, 0.2, 0.0, np.zeros(0)).shape == (0,)

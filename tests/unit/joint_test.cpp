@@ -256,12 +256,20 @@ TEST_CASE("past 45° the couple on the driven shaft is greater than the books' T
   CHECK(joint_peak_couples(newton_metres(1), degrees(60)).driven.value() > std::sin(degrees(60).value()));
 }
 
+TEST_CASE("two bearings hold a couple, wherever along the shaft it acts") {
+  const Force force = couple_bearing_force(newton_metres(100), millimetres(80));
+  CHECK_CLOSE(force.value(), 1250.0, 1e-15);
+  CHECK_CLOSE((force * millimetres(80)).value(), 100.0, 1e-15);
+}
+
 TEST_CASE("couples refuse what cannot be") {
   CHECK_THROWS_AS(joint_couples(newton_metres(-1), degrees(5), degrees(0)), InputError);
   CHECK_THROWS_AS(joint_couples(newton_metres(1), degrees(90), degrees(0)), InputError);
   CHECK_THROWS_AS(joint_couples(newton_metres(1), degrees(5), degrees(not_a_number)), InputError);
   CHECK_THROWS_AS(joint_peak_couples(newton_metres(infinite), degrees(5)), InputError);
   CHECK_THROWS_AS(joint_peak_couples(newton_metres(1), degrees(-5)), InputError);
+  CHECK_THROWS_AS(couple_bearing_force(newton_metres(-1), millimetres(80)), InputError);
+  CHECK_THROWS_AS(couple_bearing_force(newton_metres(1), millimetres(0)), InputError);
 }
 
 namespace {

@@ -96,6 +96,24 @@ TEST_CASE("what is left out of the start is named, and nothing passes without it
   CHECK(finding(with("/tractor/pto/stub_steel", nullptr), Check::clutch_heat).status == Status::ok);
 }
 
+TEST_CASE("joints of which something is not known are not taken for even running") {
+  for (const char* name : {"yoke_phase", "front_joint_kind", "rear_joint_kind"}) {
+    const Assessment assessment = with((std::string("/driveline/") + name).c_str(), nullptr);
+    for (const Check check : {Check::simulated_start, Check::clutch_heat, Check::simulated_blockage}) {
+      CHECK(finding(assessment, check).status == Status::not_known);
+      CHECK(misses(finding(assessment, check), std::string("driveline.") + name));
+    }
+  }
+}
+
+TEST_CASE("a joint that passes a right angle in work ends no assessment") {
+  const Assessment assessment = with("/range/working/yaw", Json::array({"-170 deg", "10 deg"}));
+  CHECK(assessment.verdict() == Status::stop);
+  for (const Check check : {Check::simulated_start, Check::clutch_heat, Check::simulated_blockage}) {
+    CHECK(finding(assessment, check).status == Status::not_known);
+  }
+}
+
 TEST_CASE("a rotor that clutch or device cannot take along stops the case") {
   // 900 N·m at the rotor are 1433 N·m at the input: beyond the device, which slips on while the clutch has closed.
   const Assessment assessment = with("/start/rotor_friction", "900 N·m");

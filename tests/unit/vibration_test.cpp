@@ -1,6 +1,8 @@
 // Whirling, resonance, phase of the yokes and torque swing of a case, in each status.
 
+#include <fieldshaft/dynamics.hpp>
 #include <fieldshaft/fieldshaft.hpp>
+#include <fieldshaft/joint.hpp>
 #include <fieldshaft/shaft.hpp>
 
 #include "close.hpp"
@@ -8,6 +10,8 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <cmath>
+#include <complex>
 #include <fstream>
 
 using namespace fieldshaft;
@@ -67,6 +71,14 @@ double fact(const Finding& found, const std::string& name) {
   return 0.0;
 }
 
+/// The entries that would have to be stated for a check that was not asked for; empty where there is nothing to state.
+std::vector<std::string> asks_for(const Assessment& assessment, Check check) {
+  for (const Unasked& unasked : assessment.unasked) {
+    if (unasked.check == check) return unasked.entries;
+  }
+  return {};
+}
+
 /// Whether the finding asks for the entry or for a part of it.
 bool misses(const Finding& found, const std::string& path) {
   return std::any_of(found.missing.begin(), found.missing.end(),
@@ -84,7 +96,29 @@ TEST_CASE("a case that says nothing of these subjects is not examined for them")
   CHECK(!examined(assessment, Check::whirling));
   CHECK(!examined(assessment, Check::resonance));
   CHECK(!examined(assessment, Check::joint_torque_swing));
+  CHECK(!examined(assessment, Check::pulsing_torque));
+  CHECK(!examined(assessment, Check::joint_bearing_life));
   CHECK(examined(assessment, Check::yoke_phase));
+}
+
+TEST_CASE("what the case says nothing of is named with the entries that would have it examined") {
+  Json plain = document();
+  plain["driveline"].erase("other_tube");
+  plain["driveline"].erase("yoke_phase");
+  plain.erase("torsion");
+  plain.erase("start");
+  const Assessment assessment = assessed(plain);
+  using Entries = std::vector<std::string>;
+  CHECK(asks_for(assessment, Check::whirling) == Entries{"driveline.other_tube"});
+  CHECK(asks_for(assessment, Check::resonance) == Entries{"torsion"});
+  CHECK(asks_for(assessment, Check::pulsing_torque) == Entries{"torsion"});
+  CHECK(asks_for(assessment, Check::joint_torque_swing) == Entries{"start.driveline_stiffness", "start.rotor_inertia"});
+  CHECK(asks_for(assessment, Check::joint_bearing_life) ==
+        Entries{"driveline.bearing_rating", "driveline.bearing_arm"});
+  CHECK(asks_for(assessment, Check::yoke_phase) == Entries{"driveline.yoke_phase"});
+  // A wide-angle joint runs evenly by itself: there is no phase to state.
+  CHECK(asks_for(with("/driveline/front_joint_kind", "wide-angle"), Check::yoke_phase).empty());
+  CHECK(asks_for(with("/range/turning/yaw", nullptr), Check::yoke_phase) == Entries{"range.turning.yaw"});
 }
 
 TEST_CASE("whirling: the speed at high idle against the lowest critical speed of all driven lengths") {
@@ -185,6 +219,232 @@ TEST_CASE("resonance: one order and one mode, by hand") {
   CHECK(std::string(at("500 rpm", "600 rpm").reason) == "resonance.no_pulse");
 }
 
+TEST_CASE("resonance: an economy gear turns the PTO alike and pulses elsewhere") {
+  Json two = document();
+  // The engine, felt at the PTO, is 1.634 kg·m² in the gear 540 and 0.919 kg·m² in 540E.
+  two["tractor"]["pto"]["gears"][0]["engine_speed"] = "2000 r/min";
+  two["tractor"]["pto"]["gears"].push_back(
+      {{"name", "540E"}, {"pto_speed", "540 r/min"}, {"engine_speed", "1500 rpm"}});
+  two["torsion"] = Json::parse(R"({
+    "masses": [{"name": "engine", "inertia": "0.1191 kg.m^2", "turns_with": "engine"},
+               {"name": "rotor", "inertia": "3 kg.m^2", "turns_with": "geared", "speed": "540 r/min"}],
+    "shafts": [{"from": "rotor", "to": "engine", "stiffness": "9000 N.m/rad"}],
+    "pto_speeds": ["530 rpm", "550 rpm"]})");
+  const auto critical = [](double engine_over_pto) {
+    const double engine = 0.1191 * engine_over_pto * engine_over_pto;
+    return 0.5 * std::sqrt(9000.0 * (1.0 / engine + 1.0 / 3.0)); // two pulses in a turn
+  };
+  const Finding found = finding(assessed(two), Check::resonance);
+  CHECK(found.status == Status::ok);
+  CHECK_CLOSE(fact(found, "critical"), critical(2000.0 / 540.0), 1e-9);
+  REQUIRE(found.advice.size() == 1);
+  CHECK(std::string(found.advice[0]) == "resonance.other_gear");
+  CHECK_CLOSE(fact(found, "gear_critical"), critical(1500.0 / 540.0), 1e-9);
+  CHECK(fact(found, "gear_separation") == 0.0);
+  // In that gear itself it is a stop, and the other one gives nothing to warn of.
+  two["tractor"]["pto"]["selected"] = "540E";
+  const Finding economy = finding(assessed(two), Check::resonance);
+  CHECK(economy.status == Status::stop);
+  CHECK(std::find_if(economy.advice.begin(), economy.advice.end(),
+                     [](const char* id) { return std::string(id) == "resonance.other_gear"; }) == economy.advice.end());
+  // A gear for another PTO speed does not serve this implement.
+  two["tractor"]["pto"]["selected"] = "540";
+  two["tractor"]["pto"]["arrangement"] = "lever only";
+  two["tractor"]["pto"]["gears"][1]["pto_speed"] = "1000 r/min";
+  CHECK(finding(assessed(two), Check::resonance).advice.empty());
+}
+
+namespace {
+
+/// Two masses joined by the driveline, 5000 N·m/rad, pulsing twice in a turn of the rotor by 60 N·m.
+Json pulsing() {
+  Json two = document();
+  two["driveline"]["front_joint_kind"] = "wide-angle";
+  two["driveline"]["rear_joint_kind"] = "wide-angle";
+  two["torsion"] = Json::parse(R"({
+    "masses": [{"name": "tractor", "inertia": "2 kg.m^2", "turns_with": "pto"},
+               {"name": "rotor", "inertia": "3 kg.m^2", "turns_with": "geared", "speed": "540 r/min"}],
+    "shafts": [{"from": "tractor", "to": "rotor", "stiffness": "5000 N.m/rad", "joints": "yes"}],
+    "pulses": [{"name": "blades", "of": "rotor", "per_turn": 2, "torque": "60 N.m"}],
+    "pto_speeds": ["500 rpm", "600 rpm"]})");
+  return two;
+}
+
+/// Amplitude of the shaft's torque in closed form: a torque on the rotor and a lead in the shaft.
+double shaft_swing(double torque, double lead, double pto_speed, double damping) {
+  const std::complex<double> k(5000.0, 5000.0 * 2.0 * damping);
+  const double w = 2.0 * pto_speed;
+  const std::complex<double> off = k * (1.0 / 2.0 + 1.0 / 3.0) - w * w;
+  return std::abs(k / off) * torque / 3.0 + std::abs(k / off) * lead * w * w;
+}
+
+} // namespace
+
+TEST_CASE("the torque of the driveline under all pulses, against the closed form of two masses") {
+  const double mean = 34e3 / rpm(540).value();
+  const Finding found = finding(assessed(pulsing()), Check::pulsing_torque);
+  // Natural frequency at 308 r/min: the lowest of 500 to 600 r/min is the worst.
+  CHECK_CLOSE(fact(found, "speed"), rpm(500).value(), 1e-12);
+  const double swing = shaft_swing(60.0, 0.0, rpm(500).value(), 0.02);
+  CHECK_CLOSE(fact(found, "swing"), swing, 1e-9);
+  CHECK_CLOSE(found.value->si, mean + swing, 1e-9);
+  CHECK_CLOSE(fact(found, "damping"), 0.02, 1e-15);
+  CHECK(found.status == Status::ok);
+
+  // At a natural frequency within the working speeds only damping bounds it, and the speed is met exactly.
+  Json at = pulsing();
+  at["torsion"]["pto_speeds"] = {"300 rpm", "317 rpm"};
+  at["torsion"]["damping"] = "5 %";
+  const double meets = 0.5 * std::sqrt(5000.0 * (1.0 / 2.0 + 1.0 / 3.0));
+  const Finding resonant = finding(assessed(at), Check::pulsing_torque);
+  CHECK_CLOSE(fact(resonant, "speed"), meets, 1e-9);
+  CHECK_CLOSE(fact(resonant, "swing"), shaft_swing(60.0, 0.0, meets, 0.05), 1e-9);
+  CHECK_CLOSE(fact(resonant, "swing"), 60.0 / 3.0 * 1.2 * std::sqrt(1.0 + 0.01) / 0.1, 1e-9);
+  // Half the damping, twice the swing.
+  at["torsion"]["damping"] = "2.5 %";
+  CHECK_CLOSE(fact(finding(assessed(at), Check::pulsing_torque), "swing"), 2.0 * fact(resonant, "swing"), 0.005);
+}
+
+TEST_CASE("the joints' own pulse enters as the lead of the equivalent joint") {
+  Json plain = pulsing();
+  plain["driveline"]["front_joint_kind"] = "plain";
+  plain["driveline"]["rear_joint_kind"] = "plain";
+  const Assessment assessment = assessed(plain);
+  const Finding found = finding(assessment, Check::pulsing_torque);
+  double variation = 0.0;
+  for (const StateEnvelope& state : assessment.envelopes) {
+    if (state.state == MachineState::working) variation = state.speed_variation->bound.si;
+  }
+  const double lead = joint_pulse(joint_angle_for_variation(variation)).value();
+  REQUIRE(lead > 0.0);
+  CHECK_CLOSE(fact(found, "swing"), shaft_swing(60.0, lead, fact(found, "speed"), 0.02), 1e-9);
+}
+
+TEST_CASE("the torque under all pulses against rating, yield, device and its own sense") {
+  Json weak = pulsing();
+  weak["driveline"]["joint_rating"] = "610 N.m";
+  const Finding stopped = finding(assessed(weak), Check::pulsing_torque);
+  CHECK(stopped.status == Status::stop);
+  CHECK_CLOSE(stopped.limit->si, 610.0, 1e-12);
+  // A device that lets go below the peaks is a caution, however strong the parts.
+  Json slipping = pulsing();
+  slipping["overload"]["setting"] = "700 N.m";
+  const Finding slips = finding(assessed(slipping), Check::pulsing_torque);
+  CHECK(slips.status == Status::caution);
+  CHECK(std::string(slips.advice.back()) == "pulsing.device");
+  // Beyond its mean the torque reverses, and no peak is known.
+  Json reversing = pulsing();
+  reversing["torsion"]["pulses"][0]["torque"] = "2600 N.m";
+  reversing["torsion"]["pto_speeds"] = {"500 rpm", "510 rpm"};
+  reversing["driveline"]["joint_rating"] = "9000 N.m";
+  const Finding reversed = finding(assessed(reversing), Check::pulsing_torque);
+  CHECK(reversed.status == Status::not_known);
+  CHECK(std::string(reversed.reason) == "pulsing.reverses");
+  const auto missing = [](const char* pointer, const char* path) {
+    Json changed = pulsing();
+    const Json::json_pointer at(pointer);
+    changed[at.parent_pointer()].erase(at.back());
+    const Finding unknown = finding(assessed(changed), Check::pulsing_torque);
+    CHECK(unknown.status == Status::not_known);
+    CHECK_MESSAGE(misses(unknown, path), path);
+  };
+  missing("/torsion/shafts/0/joints", "torsion.shafts[].joints");
+  missing("/torsion/pulses/0/torque", "torsion.pulses[0].torque");
+  missing("/implement/power_need", "implement.power_need");
+  missing("/driveline/joint_rating", "driveline.joint_rating");
+  missing("/driveline/yoke_phase", "driveline.yoke_phase");
+  missing("/torsion/masses/0/inertia", "torsion.masses[0].inertia");
+  Json silent = pulsing();
+  silent["torsion"].erase("pulses");
+  CHECK(std::string(finding(assessed(silent), Check::pulsing_torque).reason) == "resonance.no_pulse");
+}
+
+namespace {
+
+Json with_bearings() {
+  Json document = ::document();
+  document["driveline"]["bearing_rating"] = "30 kN";
+  document["driveline"]["bearing_arm"] = "40 mm";
+  document["limits"]["wanted_life"] = "1500 h";
+  return document;
+}
+
+/// ISO 281 with the swing, in hours: (1.5e6/(n b)) (C/P)^(10/3), P = T/(2 R).
+double life_hours(double torque, double speed_rpm, double angle_degrees) {
+  return 1.5e6 / (speed_rpm * angle_degrees) * std::pow(30e3 / (torque / 0.08), 10.0 / 3.0);
+}
+
+} // namespace
+
+TEST_CASE("life of the joints' bearings under the heaviest work all the time") {
+  const Finding found = finding(assessed(with_bearings()), Check::joint_bearing_life);
+  const double angle = fact(found, "angle") * 180.0 / pi;
+  CHECK(angle > 3.0);
+  CHECK_CLOSE(found.value->si / 3600.0, life_hours(34e3 / rpm(540).value(), 540.0, angle), 1e-9);
+  CHECK_CLOSE(fact(found, "force"), 34e3 / rpm(540).value() / 0.08, 1e-12);
+  CHECK(found.limit->si == 1500.0 * 3600.0);
+  // A wide-angle joint shares its angle between two crosses.
+  Json wide = with_bearings();
+  wide["driveline"]["front_joint_kind"] = "wide-angle";
+  wide["driveline"]["rear_joint_kind"] = "wide-angle";
+  CHECK_CLOSE(fact(finding(assessed(wide), Check::joint_bearing_life), "angle"), 0.5 * fact(found, "angle"), 1e-9);
+  Json small = with_bearings();
+  small["driveline"]["bearing_rating"] = "16 kN"; // the force is 7516 N
+  small["limits"]["wanted_life"] = "5000 h";
+  CHECK(finding(assessed(small), Check::joint_bearing_life).status == Status::stop);
+  small["driveline"]["bearing_rating"] = "15 kN";
+  const Finding beyond = finding(assessed(small), Check::joint_bearing_life);
+  CHECK(beyond.status == Status::not_known);
+  CHECK(std::string(beyond.reason) == "bearing.beyond_half");
+  CHECK(!beyond.value);
+}
+
+TEST_CASE("life of the joints' bearings over the parts of the working time") {
+  Json parts = with_bearings();
+  parts["driveline"]["duties"] = Json::parse(R"([
+    {"name": "mowing", "share": "60 %", "power": "20 kW", "joint_angle": "8 deg"},
+    {"name": "thick crop", "share": "30 %", "power": "34 kW", "joint_angle": "10 deg", "pto_speed": "500 rpm"},
+    {"name": "headland, idle", "share": "10 %", "power": "4 kW", "joint_angle": "1 deg"}])");
+  const Finding found = finding(assessed(parts), Check::joint_bearing_life);
+  const auto torque = [](double kilowatts, double speed) { return kilowatts * 1e3 / rpm(speed).value(); };
+  // Needles at less than 3° last no longer than at 3°.
+  const double wear = 0.6 / life_hours(torque(20, 540), 540, 8) + 0.3 / life_hours(torque(34, 500), 500, 10) +
+                      0.1 / life_hours(torque(4, 540), 540, 3);
+  CHECK_CLOSE(found.value->si / 3600.0, 1.0 / wear, 1e-9);
+  CHECK(std::string(found.reason) == "bearing.of_parts");
+  CHECK_CLOSE(fact(found, "heaviest"), torque(34, 500), 1e-12);
+  // The parts state their own angles: no position of the machine is needed.
+  parts["range"].erase("working");
+  parts["implement"].erase("power_need");
+  CHECK_CLOSE(finding(assessed(parts), Check::joint_bearing_life).value->si / 3600.0, 1.0 / wear, 1e-9);
+  parts["limits"].erase("wanted_life");
+  const Finding unwished = finding(assessed(parts), Check::joint_bearing_life);
+  CHECK(unwished.status == Status::not_known);
+  CHECK(misses(unwished, "limits.wanted_life"));
+  CHECK(unwished.value);
+}
+
+TEST_CASE("the bearings' life is not known where something is missing") {
+  const auto missing = [](Json changed, const char* pointer, const char* path) {
+    const Json::json_pointer at(pointer);
+    changed[at.parent_pointer()].erase(at.back());
+    const Finding found = finding(assessed(changed), Check::joint_bearing_life);
+    CHECK(found.status == Status::not_known);
+    CHECK_MESSAGE(misses(found, path), path);
+  };
+  missing(with_bearings(), "/driveline/bearing_arm", "driveline.bearing_arm");
+  missing(with_bearings(), "/driveline/rear_joint_kind", "driveline.rear_joint_kind");
+  missing(with_bearings(), "/implement/power_need", "implement.power_need");
+  missing(with_bearings(), "/range/working/yaw", "range.working.yaw");
+  Json part = with_bearings();
+  part["driveline"]["duties"] =
+      Json::parse(R"([{"name": "all", "share": "100 %", "power": "20 kW", "joint_angle": "8 deg"}])");
+  missing(part, "/driveline/duties/0/power", "driveline.duties[0].power");
+  missing(part, "/driveline/duties/0/joint_angle", "driveline.duties[0].joint_angle");
+  missing(part, "/driveline/duties/0/share", "driveline.duties[0].share");
+  missing(part, "/tractor/pto/selected", "driveline.duties[0].pto_speed");
+}
+
 TEST_CASE("resonance with play: a pass wants to know how far the torque swings") {
   Json loose = document();
   loose["torsion"]["shafts"][1]["backlash"] = "2 deg";
@@ -245,6 +505,12 @@ TEST_CASE("the torque that uneven joints add in work, and the couple on the impl
   CHECK(found.status == Status::ok);
   CHECK_CLOSE(fact(found, "peak"), fact(found, "mean") + fact(found, "swing"), 1e-12);
   CHECK_CLOSE(fact(found, "couple"), fact(found, "peak") * math::sin(radians(fact(found, "rear"))), 1e-9);
+  CHECK_CLOSE(fact(found, "front_couple"), fact(found, "peak") * math::tan(radians(fact(found, "front"))), 1e-9);
+  CHECK(found.advice.empty());
+  // With the bearings of the input shaft 80 mm apart, each takes the couple over the span.
+  const Finding carried = finding(with("/implement/input/bearing_span", "80 mm"), Check::joint_torque_swing);
+  CHECK_CLOSE(fact(carried, "support"), fact(carried, "couple") / 0.08, 1e-12);
+  CHECK(std::string(carried.advice.at(0)) == "swing.support");
   CHECK_CLOSE(found.value->si, fact(found, "swing") / fact(found, "mean"), 1e-12);
   // A stiffer driveline takes more of it, up to reversal.
   CHECK(finding(with("/start/driveline_stiffness", "900000 N.m/rad"), Check::joint_torque_swing).status != Status::ok);
@@ -253,6 +519,18 @@ TEST_CASE("the torque that uneven joints add in work, and the couple on the impl
   CHECK(misses(missing, "start.rotor_inertia"));
   CHECK(misses(finding(with("/implement/rotor", "none"), Check::joint_torque_swing), "implement.rotor"));
   CHECK(misses(finding(with("/driveline/yoke_phase", nullptr), Check::joint_torque_swing), "driveline.yoke_phase"));
+}
+
+TEST_CASE("a joint that passes a right angle in work ends no assessment, and nothing that rests on it is known") {
+  Json locked = with_bearings();
+  locked["torsion"] = pulsing()["torsion"];
+  locked["range"]["working"]["yaw"] = {"-170 deg", "10 deg"};
+  const Assessment assessment = assessed(locked);
+  CHECK(assessment.verdict() == Status::stop);
+  for (const Check check :
+       {Check::joint_torque_swing, Check::pulsing_torque, Check::joint_bearing_life, Check::fatigue_life}) {
+    CHECK_MESSAGE(finding(assessment, check).status == Status::not_known, check_id(check));
+  }
 }
 
 TEST_CASE("sizes too far apart to compute with are not known") {
@@ -281,6 +559,13 @@ TEST_CASE("a line that contradicts itself is refused when it is read") {
   loose["torsion"]["shafts"].erase(1);
   CHECK(try_read_case(loose.dump()).problems.at(0).path == "torsion.shafts");
   CHECK(problem("/torsion/pulses/0/of", "wheel") == "torsion.pulses[0].of");
+  CHECK(problem("/torsion/damping", "0 %") == "torsion.damping");
+  CHECK(problem("/torsion/damping", "50 %") == "torsion.damping");
+  CHECK(problem("/driveline/duties", Json::parse(R"([{"name": "mowing", "share": "60 %"}])")) == "driveline.duties");
+  CHECK(problem("/driveline/bearing_rating", "0 kN") == "driveline.bearing_rating");
+  Json twice = document();
+  for (Json& shaft : twice["torsion"]["shafts"]) shaft["joints"] = "yes";
+  CHECK(try_read_case(twice.dump()).problems.at(0).path == "torsion.shafts");
   CHECK(problem("/torsion/masses/0/inertia", "-1 kg.m^2") == "torsion.masses[0].inertia");
   CHECK(problem("/torsion/shafts/0/stiffness", "0 N.m/rad") == "torsion.shafts[0].stiffness");
   CHECK(problem("/driveline/telescope_positions", 2.5) == "driveline.telescope_positions");
