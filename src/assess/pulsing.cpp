@@ -97,6 +97,7 @@ SwingAt swing_at(const PulsingLine& made, AngularSpeed first_speed) {
 std::vector<AngularSpeed> speeds_to_look_at(const PulsingLine& made) {
   const SpeedRange& range = made.line.speeds;
   std::vector<AngularSpeed> speeds;
+  speeds.reserve(speeds_of_scan);
   for (int i = 0; i < speeds_of_scan; ++i) {
     speeds.push_back(range.low + (static_cast<double>(i) / (speeds_of_scan - 1)) * (range.high - range.low));
   }
