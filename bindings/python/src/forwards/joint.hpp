@@ -18,8 +18,8 @@ inline bool pair_speed_ratios(const Run& run) {
   const auto angle = [&](int input) { return fieldshaft::radians(detail::load(run.inputs[input])); };
   try {
     fieldshaft::joint_pair_speed_ratios(angle(front), angle(rear), angle(phase),
-                                        reinterpret_cast<const double*>(run.inputs[rotation]),
-                                        &run.outputs[0]->number, run.size);
+                                        reinterpret_cast<const double*>(run.inputs[rotation]), &run.outputs[0]->number,
+                                        run.size);
   } catch (const fieldshaft::InputError&) {
     return false;
   }
