@@ -4,5 +4,4 @@
 #include <fieldshaft/advise/change.hpp>
 #include <fieldshaft/advise/changeover.hpp>
 #include <fieldshaft/advise/farm.hpp>
-#include <fieldshaft/advise/gears.hpp>
 #include <fieldshaft/advise/remedies.hpp>

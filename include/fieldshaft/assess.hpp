@@ -3,3 +3,4 @@
 
 #include <fieldshaft/assess/assess.hpp>
 #include <fieldshaft/assess/finding.hpp>
+#include <fieldshaft/assess/gears.hpp>

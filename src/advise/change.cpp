@@ -12,6 +12,9 @@ inline namespace v0 {
 const char* change_id(ChangeKind kind) noexcept {
   switch (kind) {
   case ChangeKind::select_gear: return "select_gear";
+  case ChangeKind::time_engagement: return "time_engagement";
+  case ChangeKind::keep_pto_speed: return "keep_pto_speed";
+  case ChangeKind::drive_slower: return "drive_slower";
   case ChangeKind::disengage_in_turns: return "disengage_in_turns";
   case ChangeKind::limit_turn: return "limit_turn";
   case ChangeKind::limit_lift: return "limit_lift";
@@ -86,10 +89,13 @@ const Stated<Money>* entry_for(ChangeKind kind, const Prices& prices) {
   case ChangeKind::wide_angle_front:
   case ChangeKind::wide_angle_rear: return &prices.wide_angle_joint;
   case ChangeKind::place_of_input: return &prices.place_of_input;
+  case ChangeKind::drive_slower:
   case ChangeKind::less_power: return &prices.less_power;
   case ChangeKind::rotor_gear: return &prices.rotor_gear;
   case ChangeKind::implement_speed: return &prices.implement_speed;
   case ChangeKind::select_gear:
+  case ChangeKind::time_engagement:
+  case ChangeKind::keep_pto_speed:
   case ChangeKind::disengage_in_turns:
   case ChangeKind::limit_turn:
   case ChangeKind::limit_lift:

@@ -4,6 +4,8 @@
 #include "assess/checks.hpp"
 #include "assess/interface.hpp"
 #include "assess/loads.hpp"
+#include "assess/need.hpp"
+#include "assess/place.hpp"
 #include "assess/speed.hpp"
 
 #include <algorithm>
@@ -51,6 +53,11 @@ private:
   Assessment assessment_;
 };
 
+RotationNumber rotation_number(const Stated<Rotation>& rotation) {
+  if (!rotation) return rotation_unknown;
+  return *rotation == Rotation::clockwise ? rotation_clockwise : rotation_counter_clockwise;
+}
+
 LeverState lever_state(const assessing::ResolvedInterface& stub, const PtoGear* gear) {
   if (stub.type == nullptr || gear == nullptr || !gear->pto_speed) return LeverState::not_known;
   return is_nominal_speed(*gear->pto_speed, stub.type->nominal_speed) ? LeverState::agrees : LeverState::disagrees;
@@ -63,9 +70,21 @@ TractorSide tractor_side(const FarmTractor& tractor, const PairSetUp& set_up, St
   set_up_tractor(tractor, set_up, hitch, value);
   const assessing::ResolvedInterface stub = assessing::resolve(value.tractor.pto.stub);
   const PtoGear* gear = assessing::selected_gear(value);
-  TractorSide side{
-      unknown, unknown, unknown, unknown, unknown, unknown, unknown, spline_number(stub), lever_state(stub, gear),
-      {},      {}};
+  TractorSide side{unknown,
+                   unknown,
+                   unknown,
+                   unknown,
+                   unknown,
+                   unknown,
+                   unknown,
+                   spline_number(stub),
+                   lever_state(stub, gear),
+                   rotation_unknown,
+                   0,
+                   {},
+                   {}};
+  if (const auto rotation = assessing::rotation_of(value.tractor.pto)) side.rotation = rotation_number(rotation->value);
+  side.rotation_stated = value.tractor.pto.rotation ? 1 : 0;
   if (gear != nullptr && gear->pto_speed) side.pto_speed = gear->pto_speed->value();
   if (gear != nullptr && gear->pto_speed && stub.type != nullptr) {
     const RecommendedPowers powers = recommended_power(*stub.type, *gear->pto_speed);
@@ -85,8 +104,12 @@ TractorSide tractor_side(const FarmTractor& tractor, const PairSetUp& set_up, St
     }
   }
   OneSide one(value);
-  one.run(assessing::check_power).run(assessing::check_drawbar).run(assessing::check_guards);
-  side.own = one.worst_of({Check::drawbar_distance, Check::master_shield});
+  one.run(assessing::check_place)
+      .run(assessing::check_power)
+      .run(assessing::check_drawbar)
+      .run(assessing::check_guards);
+  side.own = one.worst_of({Check::pto_place, Check::drawbar_distance, Check::master_shield});
+  if (value.tractor.pto.drive == PtoDrive::ground) side.own = worse(side.own, {Status::not_known, Check::pto_speed});
   side.doubted = one.worst_of({Check::tractor_power_through_interface});
   return side;
 }
@@ -96,13 +119,19 @@ ImplementSide implement_side(const FarmImplement& implement, const FarmDriveline
   set_up_implement(implement, driveline, value);
   ImplementSide side{value_or_unknown(implement.machine.input_speed),
                      unknown,
-                     value_or_unknown(implement.machine.power_need),
+                     unknown,
+                     unknown,
                      unknown,
                      value_or_unknown(implement.machine.permitted_power),
                      spline_number(assessing::resolve(value.driveline.tractor_yoke)),
+                     rotation_number(implement.machine.rotation),
                      {}};
   if (implement.machine.input_speed) {
     side.speed_tolerance = assessing::speed_tolerance(*implement.machine.input_speed).value();
+  }
+  if (const auto need = assessing::need_of(implement.machine).power) {
+    side.need_low = need->low.value();
+    side.need = need->high.value();
   }
   side.kept_share = 1.0 - assessing::wanted_reserve(value);
   OneSide one(value);
@@ -120,6 +149,13 @@ VerdictCode at_most(Check check, double value, double strictest, double loosest)
   if (!known(value) || !known(strictest) || !known(loosest)) return {Status::not_known, check};
   if (value <= strictest) return {};
   return {value <= loosest ? Status::caution : Status::stop, check};
+}
+
+/// The same for a need at both ends of its range: ok where the high end is, a stop where the low one is.
+VerdictCode need_at_most(Check check, const ImplementSide& implement, double strictest, double loosest) noexcept {
+  const VerdictCode high = at_most(check, implement.need, strictest, loosest);
+  const bool softer = high.status() == Status::stop && implement.need_low <= loosest;
+  return softer ? VerdictCode{Status::caution, check} : high;
 }
 
 VerdictCode speed_code(const TractorSide& tractor, const ImplementSide& implement) noexcept {
@@ -142,6 +178,14 @@ VerdictCode fit_code(std::int32_t stub, std::int32_t yoke) noexcept {
   return stub == yoke ? VerdictCode{} : VerdictCode{Status::stop, Check::spline_fit};
 }
 
+VerdictCode rotation_code(const TractorSide& tractor, const ImplementSide& implement) noexcept {
+  const bool asked = tractor.rotation_stated == 1 || implement.rotation != rotation_unknown;
+  if (!asked) return {};
+  const bool known = tractor.rotation != rotation_unknown && implement.rotation != rotation_unknown;
+  if (!known) return {Status::not_known, Check::pto_rotation};
+  return tractor.rotation == implement.rotation ? VerdictCode{} : VerdictCode{Status::stop, Check::pto_rotation};
+}
+
 VerdictCode permitted_code(const TractorSide& tractor, const ImplementSide& implement) noexcept {
   const bool even_low = implement.permitted < tractor.pto_low;
   const double loosest = even_low ? implement.permitted : std::max(implement.permitted, tractor.pto_high);
@@ -156,12 +200,13 @@ VerdictCode screened(const TractorSide& tractor, const ImplementSide& implement)
   VerdictCode code = worse(speed, worse(tractor.own, implement.own));
   code = worse(code, lever_code(tractor, implement));
   code = worse(code, fit_code(tractor.stub, implement.yoke));
+  code = worse(code, rotation_code(tractor, implement));
   code = worse(code, permitted_code(tractor, implement));
   code = worse(code, tractor.doubted);
   code =
-      worse(code, at_most(Check::interface_power, implement.need, tractor.recommended_low, tractor.recommended_high));
+      worse(code, need_at_most(Check::interface_power, implement, tractor.recommended_low, tractor.recommended_high));
   return worse(
-      code, at_most(Check::power_reserve, implement.need, tractor.gear_low * implement.kept_share, tractor.gear_high));
+      code, need_at_most(Check::power_reserve, implement, tractor.gear_low * implement.kept_share, tractor.gear_high));
 }
 
 // The matrix -----------------------------------------------------------------------------------------------
@@ -195,14 +240,18 @@ void append_bytes(std::string& key, const TractorSide& side) {
   }
   key += static_cast<char>(side.stub);
   key += static_cast<char>(side.lever);
+  key += static_cast<char>(side.rotation);
+  key += static_cast<char>(side.rotation_stated);
   append_code(key, side.own);
   append_code(key, side.doubted);
 }
 void append_bytes(std::string& key, const ImplementSide& side) {
-  for (const double value : {side.speed, side.speed_tolerance, side.need, side.kept_share, side.permitted}) {
+  for (const double value :
+       {side.speed, side.speed_tolerance, side.need_low, side.need, side.kept_share, side.permitted}) {
     append_bytes(key, value);
   }
   key += static_cast<char>(side.yoke);
+  key += static_cast<char>(side.rotation);
   append_code(key, side.own);
 }
 

@@ -18,6 +18,9 @@ enum SplineNumber : std::int32_t { spline_unidentified = -1, spline_unstated = -
 /// Whether the stub's own speed and the gear's agree.
 enum class LeverState : std::int32_t { agrees, disagrees, not_known };
 
+/// A rotation; below zero where it is not known.
+enum RotationNumber : std::int32_t { rotation_unknown = -1, rotation_clockwise, rotation_counter_clockwise };
+
 /// One gear with one stub and one hitch of a tractor, in SI units. NaN: not known.
 struct TractorSide {
   double pto_speed;
@@ -29,18 +32,22 @@ struct TractorSide {
   double pto_high;
   std::int32_t stub;
   LeverState lever;
-  VerdictCode own;     ///< of the checks that the implement does not touch
-  VerdictCode doubted; ///< of those that say nothing at the wrong speed
+  RotationNumber rotation;
+  std::int32_t rotation_stated; ///< 1: by the farm, not by the standard
+  VerdictCode own;              ///< of the checks that the implement does not touch
+  VerdictCode doubted;          ///< of those that say nothing at the wrong speed
 };
 
 /// One implement with one of its drivelines.
 struct ImplementSide {
   double speed;
   double speed_tolerance;
+  double need_low; ///< the need, or the ends of its range by the table
   double need;
   double kept_share; ///< of the power in the gear, after the reserve
   double permitted;
   std::int32_t yoke;
+  RotationNumber rotation; ///< that it needs
   VerdictCode own;
 };
 

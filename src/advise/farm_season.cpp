@@ -1,6 +1,7 @@
 #include "advise/farm_season.hpp"
 
 #include "assess/loads.hpp"
+#include "assess/need.hpp"
 
 #include <fieldshaft/cost.hpp>
 #include <fieldshaft/power.hpp>
@@ -34,7 +35,7 @@ void note_missing(const Farm& farm, PairPlace pair, std::vector<std::string>& mi
   if (!tractor.power) missing.push_back(entry("tractors", pair.tractor, "power"));
   if (!tractor.power_basis) missing.push_back(entry("tractors", pair.tractor, "power_basis"));
   if (!tractor.engine.rated_speed) missing.push_back(entry("tractors", pair.tractor, "engine") + ".rated_speed");
-  if (!farm.implements[pair.implement].machine.power_need) {
+  if (!assessing::need_of(farm.implements[pair.implement].machine).power) {
     missing.push_back(entry("implements", pair.implement, "power_need"));
   }
   const auto& gears = tractor.pto.gears;
@@ -60,9 +61,10 @@ std::optional<Runner> runner_of(const Farm& farm, PairPlace pair, const std::vec
   const FarmImplement& implement = farm.implements[pair.implement];
   Runner runner{pair.tractor, 0.0, repair_an_hour(tractor, farm.years), tractor.share_down.value_or(0.0)};
   bool known = false;
+  const auto need = assessing::need_of(implement.machine).power;
   for (const std::size_t gear : gears) {
-    if (gear == PairSetUp::none || !implement.machine.power_need) continue;
-    const auto litres = litres_an_hour(tractor.machine, tractor.machine.pto.gears[gear], *implement.machine.power_need);
+    if (gear == PairSetUp::none || !need) continue;
+    const auto litres = litres_an_hour(tractor.machine, tractor.machine.pto.gears[gear], need->mean);
     if (!litres || (known && runner.litres <= litres->value)) continue;
     runner.litres = litres->value;
     facts.outside_fuel_range = facts.outside_fuel_range || litres->outside != nullptr;

@@ -1,5 +1,7 @@
 #include "advise/farm_speeds.hpp"
 
+#include "assess/need.hpp"
+
 #include <fieldshaft/pto.hpp>
 
 #include <algorithm>
@@ -28,8 +30,9 @@ bool brings(const FarmOption& option, AngularSpeed speed) {
 
 /// More power than any edition recommends for a six-spline stub at 540 r/min: at 1000 the torque would be about half.
 bool overloads_a_stub(const FarmImplement& implement) {
-  if (!is_made_for(implement, rpm(540)) || !implement.machine.power_need) return false;
-  return *implement.machine.power_need > recommended_power(pto_type(1), rpm(540)).highest().value();
+  const auto need = assessing::need_of(implement.machine).power;
+  if (!is_made_for(implement, rpm(540)) || !need) return false;
+  return need->low > recommended_power(pto_type(1), rpm(540)).highest().value();
 }
 
 SpeedNeed need_of(const SpeedAnswer& answer) {

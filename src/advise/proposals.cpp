@@ -32,6 +32,11 @@ bool has_remedies(Check check) {
   case Check::interface_power:
   case Check::tractor_power_through_interface:
   case Check::power_reserve:
+  case Check::whole_load:
+  case Check::simulated_start:
+  case Check::clutch_heat:
+  case Check::simulated_blockage:
+  case Check::resonance:
   case Check::root_torsion:
   case Check::root_torsion_at_angle:
   case Check::tooth_shear:
@@ -67,7 +72,7 @@ bool has_remedies(Check check) {
 Proposals proposals_for(const Situation& now, const Finding& finding) {
   Proposals proposals;
   for (const auto propose : {propose_speed, propose_power, propose_strength, propose_hitch, propose_joints,
-                             propose_telescope, propose_range, propose_guards}) {
+                             propose_telescope, propose_range, propose_guards, propose_dynamics}) {
     propose(now, finding, proposals);
   }
   return proposals;

@@ -50,6 +50,7 @@ void propose_joints(const Situation& now, const Finding& finding, Proposals& pro
 void propose_telescope(const Situation& now, const Finding& finding, Proposals& proposals);
 void propose_range(const Situation& now, const Finding& finding, Proposals& proposals);
 void propose_guards(const Situation& now, const Finding& finding, Proposals& proposals);
+void propose_dynamics(const Situation& now, const Finding& finding, Proposals& proposals);
 
 /// A number or a name of a finding's facts; empty where it has none.
 std::optional<double> amount_fact(const Finding& finding, std::string_view name);

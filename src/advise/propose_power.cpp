@@ -1,6 +1,7 @@
 // Less work where the power is too much.
 
 #include "advise/proposals.hpp"
+#include "assess/need.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -10,18 +11,48 @@ inline namespace v0 {
 namespace advising {
 namespace {
 
+/// Feed or width with which a need from the table falls to a wanted one at its high end: what the row goes with most
+/// directly is made smaller, feed in steps of 0.1 t/h, width in centimetres. Nothing where the rest takes it all.
+std::optional<Implement> smaller(Implement implement, const assessing::Need& own, Power wanted) {
+  const Machine& machine = *own.machine;
+  const bool by_feed = detail::uses_feed(machine);
+  const Power fixed = machine.constant + (by_feed ? machine.per_width * implement.width.value_or(Length{}) : Power{});
+  const double share = (wanted / (1.0 + machine.range) - fixed) / (own.power->mean - fixed);
+  if (!(share > 0.0)) return std::nullopt;
+  if (by_feed) {
+    const MassRate step = tonnes_per_hour(0.1);
+    implement.feed_rate = step * std::floor(share * (*implement.feed_rate / step));
+  } else {
+    const Length step = millimetres(10.0);
+    implement.width = step * std::floor(share * (*implement.width / step));
+  }
+  return implement;
+}
+
 /// The power need with which a finding would be met, in whole half kilowatts; nothing where that is no work any more.
-void propose_need(const Situation& now, Power need, Proposals& proposals) {
+void propose_need(const Situation& now, const assessing::Need& own, Power need, Proposals& proposals) {
   const Power half = kilowatts(0.5);
   const Power rounded = half * std::floor(need / half);
-  const Power stated = *now.value.implement.power_need;
+  const Power stated = own.power->high;
   if (!(rounded < stated) || rounded < now.options.least_need * stated) return;
+  Implement changed = now.value.implement;
+  if (own.machine == nullptr) {
+    changed.power_need = rounded;
+  } else if (const auto less = smaller(changed, own, rounded)) {
+    changed = *less;
+  } else {
+    return;
+  }
   add(proposals, {ChangeKind::less_power,
                   "",
                   {assessing::fact("need", rounded),
                    assessing::fact("own_need", stated),
                    {"share", Amount{100.0 * (rounded / stated), Kind::number}}},
-                  [rounded](Case& c) { c.implement.power_need = rounded; }});
+                  [need = changed.power_need, width = changed.width, feed = changed.feed_rate](Case& c) {
+                    c.implement.power_need = need;
+                    c.implement.width = width;
+                    c.implement.feed_rate = feed;
+                  }});
 }
 
 /// The need that keeps the reserve in the engaged gear.
@@ -33,32 +64,63 @@ std::optional<double> need_with_reserve(const Finding& finding) {
 }
 
 /// The need at which the window of the overload device opens: its lower end goes with the work.
-std::optional<double> need_for_window(const Case& value, const Finding& finding) {
+std::optional<double> need_for_window(Power own, const Finding& finding) {
   const auto lowest = amount_fact(finding, "lowest");
   const auto highest = amount_fact(finding, "highest");
   if (!lowest || !highest || *lowest <= *highest) return std::nullopt;
-  return value.implement.power_need->value() * (*highest / *lowest);
+  return own.value() * (*highest / *lowest);
 }
 
-std::optional<double> need_within_limit(const Case& value, const Finding& finding) {
+std::optional<double> need_within_limit(Power own, const Finding& finding) {
   if (!finding.value || !finding.limit || !(finding.value->si > finding.limit->si)) return std::nullopt;
-  return value.implement.power_need->value() * (finding.limit->si / finding.value->si);
+  return own.value() * (finding.limit->si / finding.value->si);
+}
+
+/// What the whole load is too much by, taken off the PTO's part of it.
+std::optional<double> need_under_load(Power own, const Finding& finding) {
+  if (!finding.value || !finding.limit) return std::nullopt;
+  return own.value() - (finding.value->si - finding.limit->si);
+}
+
+/// What it is too much by, taken off pull and climb, which go with the ground speed; in steps of 0.1 km/h.
+void propose_slower(const Situation& now, const Finding& finding, Proposals& proposals) {
+  const auto pull = amount_fact(finding, "pull");
+  const auto share = amount_fact(finding, "share");
+  const Stated<Speed>& own = now.value.range.ground_speed;
+  if (!own || !pull || !share || !finding.value || !finding.limit || !(*pull > 0.0)) return;
+  const double kept = 1.0 - (finding.value->si - finding.limit->si) * 0.01 * *share / *pull;
+  const Speed step = kilometres_per_hour(0.1);
+  const Speed speed = step * std::floor(kept * (*own / step));
+  if (!(speed < *own) || speed < now.options.least_need * *own) return;
+  add(proposals, {ChangeKind::drive_slower,
+                  "",
+                  {assessing::fact("speed", speed), assessing::fact("own_speed", *own)},
+                  [speed](Case& c) {
+                    if (c.implement.feed_rate)
+                      *c.implement.feed_rate *= static_cast<double>(speed / *c.range.ground_speed);
+                    c.range.ground_speed = speed;
+                  }});
 }
 
 } // namespace
 
 void propose_power(const Situation& now, const Finding& finding, Proposals& proposals) {
-  if (!now.value.implement.power_need) return;
+  const assessing::Need own = assessing::need_of(now.value.implement);
+  if (!own.power) return;
   std::optional<double> need;
   switch (finding.check) {
   case Check::power_reserve: need = need_with_reserve(finding); break;
-  case Check::overload_window: need = need_for_window(now.value, finding); break;
+  case Check::whole_load:
+    need = need_under_load(own.power->high, finding);
+    propose_slower(now, finding, proposals);
+    break;
+  case Check::overload_window: need = need_for_window(own.power->high, finding); break;
   case Check::interface_power:
   case Check::flank_pressure:
-  case Check::fatigue_life: need = need_within_limit(now.value, finding); break;
+  case Check::fatigue_life: need = need_within_limit(own.power->high, finding); break;
   default: break;
   }
-  if (need) propose_need(now, Power::from_value(*need), proposals);
+  if (need) propose_need(now, own, Power::from_value(*need), proposals);
 }
 
 } // namespace advising

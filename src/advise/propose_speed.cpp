@@ -199,7 +199,8 @@ void propose_speed(const Situation& now, const Finding& finding, Proposals& prop
     propose_gears(now, proposals);
     propose_rotor_gear(now, finding, proposals);
     break;
-  case Check::power_reserve: propose_gears(now, proposals); break;
+  case Check::power_reserve:
+  case Check::whole_load: propose_gears(now, proposals); break;
   case Check::interface_power:
   case Check::root_torsion:
   case Check::root_torsion_at_angle:

@@ -30,7 +30,9 @@ bool judges_peak(Check check) {
   case Check::tooth_shear:
   case Check::tube_torsion:
   case Check::joint_rating:
-  case Check::start_up: return true;
+  case Check::start_up:
+  case Check::simulated_start:
+  case Check::simulated_blockage: return true;
   default: return false;
   }
 }

@@ -153,6 +153,10 @@ private:
       if (!stands_in_the_way(finding, options_.accept)) continue;
       (has_remedies(finding.check) ? goal_ : found_.without_remedy).push_back(finding.check);
     }
+    for (const Finding& finding : found_.before.findings) { // that a search does not look at
+      const bool left_out = base_.find(finding.check) == nullptr && finding.check == Check::fouling;
+      if (left_out && stands_in_the_way(finding, options_.accept)) found_.without_remedy.push_back(finding.check);
+    }
   }
 
   bool within_bounds() const {

@@ -20,10 +20,21 @@ Case reduced(const Case& value, MachineState state) {
   if (state != MachineState::transport) part.range.transport.reset();
   part.tractor.power.reset();
   part.tractor.power_basis.reset();
+  part.tractor.mass.reset();
+  part.tractor.traction.reset();
   part.tractor.engine = {};
   part.tractor.pto = {};
   part.implement.input_speed.reset();
   part.implement.power_need.reset();
+  part.implement.rotation.reset();
+  part.implement.machine.reset();
+  part.implement.width.reset();
+  part.implement.feed_rate.reset();
+  part.implement.feed_basis.reset();
+  part.implement.moisture.reset();
+  part.implement.draft.reset();
+  part.implement.hydraulic_power.reset();
+  part.implement.mass.reset();
   part.implement.peak_factor.reset();
   part.implement.torque_swing.reset();
   part.implement.permitted_power.reset();
@@ -43,8 +54,12 @@ Case reduced(const Case& value, MachineState state) {
   part.driveline.tube_steel = {};
   part.driveline.guard.reset();
   part.overload.reset();
+  part.range.ground_speed.reset();
+  part.range.slope.reset();
+  part.range.ground.reset();
   part.limits = {};
   part.prices = {};
+  part.season = {};
   return part;
 }
 
@@ -55,7 +70,7 @@ const assessing::DrivelineOverRange& States::one_state(const Case& value, Machin
   std::string key = std::to_string(static_cast<int>(state)) + write_case(part);
   const auto found = known_.find(key);
   if (found != known_.end()) return found->second;
-  assessing::DrivelineOverRange range = assessing::driveline_over_range(part);
+  assessing::DrivelineOverRange range = assessing::driveline_over_range(part, assessing::Depth::for_search);
   if (!range.states.empty()) ++examined_;
   return known_.emplace(std::move(key), std::move(range)).first->second;
 }

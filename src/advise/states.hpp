@@ -13,7 +13,7 @@ namespace advising {
 /// Examines states of the machine and remembers what it found.
 class States {
 public:
-  /// The same as assessing::driveline_over_range.
+  /// The same as assessing::driveline_over_range, as deep as a search needs it.
   assessing::DrivelineOverRange over_range(const Case& value);
 
   /// How many states were examined anew.

@@ -1,5 +1,6 @@
 #include "assess/certificate.hpp"
 #include "assess/checks.hpp"
+#include "assess/need.hpp"
 
 #include <fieldshaft/core/error.hpp>
 
@@ -14,10 +15,14 @@ const char* check_id(Check check) noexcept {
   case Check::stub_and_lever: return "pto.stub_and_lever";
   case Check::spline_fit: return "pto.spline_fit";
   case Check::adaptor: return "pto.adaptor";
+  case Check::pto_rotation: return "pto.rotation";
+  case Check::pto_place: return "pto.place";
+  case Check::power_need: return "power.need";
   case Check::interface_power: return "power.interface";
   case Check::tractor_power_through_interface: return "power.tractor_through_interface";
   case Check::power_reserve: return "power.reserve";
   case Check::permitted_power: return "power.permitted";
+  case Check::whole_load: return "power.whole_load";
   case Check::root_torsion: return "strength.root_torsion";
   case Check::root_torsion_at_angle: return "strength.root_at_joint_angle";
   case Check::tooth_shear: return "strength.tooth_shear";
@@ -90,19 +95,46 @@ bool Assessment::rests_on_memory() const noexcept {
 
 namespace {
 
+/// Findings of some checks become not known, unless a stop stands already.
+template <class Depends> void doubt(Assessment& assessment, const char* reason, Depends depends) {
+  for (Finding& finding : assessment.findings) {
+    if (!depends(finding.check) || finding.status >= Status::not_known) continue;
+    finding.status = Status::not_known;
+    finding.reason = reason;
+    finding.advice.clear();
+  }
+}
+
+bool between(Check check, Check first, Check last) { return check >= first && check <= last; }
+
 /// Unless the engaged gear is known to be right, need, torque and life may be those of another speed: a pass on them
 /// means nothing.
 void doubt_at_wrong_speed(Assessment& assessment) {
   const Finding* speed = assessment.find(Check::pto_speed);
   if (speed == nullptr || speed->status == Status::ok) return;
-  for (Finding& finding : assessment.findings) {
-    const bool depends = finding.check >= Check::interface_power && finding.check <= Check::fatigue_life &&
-                         finding.check != Check::permitted_power;
-    if (!depends || finding.status >= Status::not_known) continue;
-    finding.status = Status::not_known;
-    finding.reason = "speed.judge_later";
-    finding.advice.clear();
-  }
+  doubt(assessment, "speed.judge_later", [](Check check) {
+    return between(check, Check::interface_power, Check::fatigue_life) && check != Check::permitted_power;
+  });
+}
+
+/// The geometry, and what the editions recommend, are those of a rear PTO.
+void doubt_where_not_rear(const Case& value, Assessment& assessment) {
+  if (value.tractor.pto.place.value_or(PtoPlace::rear) == PtoPlace::rear) return;
+  doubt(assessment, "place.judge_later", [](Check check) {
+    return between(check, Check::drawbar_distance, Check::hand_check) || check == Check::interface_power ||
+           check == Check::tractor_power_through_interface || check == Check::root_torsion_at_angle ||
+           check == Check::fatigue_life;
+  });
+}
+
+/// A PTO that the wheels turn has no speed of its own: nothing that goes by the gear's speed is known.
+void doubt_where_ground_driven(const Case& value, Assessment& assessment) {
+  if (value.tractor.pto.drive.value_or(PtoDrive::engine) == PtoDrive::engine) return;
+  doubt(assessment, "drive.judge_later", [](Check check) {
+    return check == Check::pto_speed || check == Check::stub_and_lever || check == Check::whirling ||
+           check == Check::speed_variation || between(check, Check::interface_power, Check::fatigue_life) ||
+           between(check, Check::resonance, Check::run_down);
+  });
 }
 
 /// Where a length measured by hand disagrees with the model, or its pose is not stated, something is measured wrong: no
@@ -121,7 +153,39 @@ void doubt_where_the_hand_disagrees(Assessment& assessment) {
 
 } // namespace
 
-Assessment assessing::assess_over(const Case& value, const DrivelineOverRange& range, Depth depth) {
+namespace {
+
+/// Power and strength, at both ends of a need from the table: no objection holds at the high end, a stop at both.
+void check_loads(const Case& value, const assessing::Need& need, const assessing::DrivelineOverRange& range,
+                 Assessment& assessment) {
+  assessing::Findings findings(assessment);
+  assessing::check_need(value, need, findings);
+  const std::size_t first = assessment.findings.size();
+  assessing::check_power(value, findings);
+  assessing::check_strength(value, range, findings);
+  const bool stopped =
+      std::any_of(assessment.findings.begin() + static_cast<std::ptrdiff_t>(first), assessment.findings.end(),
+                  [](const Finding& f) { return f.status == Status::stop; });
+  if (need.machine == nullptr || !need.power || !stopped) return;
+  const Case light = assessing::with_need(value, need.power->low);
+  Assessment at_low;
+  assessing::Findings findings_at_low(at_low);
+  assessing::check_power(light, findings_at_low);
+  assessing::check_strength(light, range, findings_at_low);
+  assessing::soften_where_low_need_passes(assessment, at_low);
+}
+
+std::optional<EconomyAnswer> economy_of(const Case& value) {
+  EconomyAnswer answer = economy_answer(value, {value.season.hours.value_or(Time{}), value.season.fuel_price});
+  return answer.economy.empty() ? std::nullopt : std::optional<EconomyAnswer>(std::move(answer));
+}
+
+} // namespace
+
+Assessment assessing::assess_over(const Case& stated, const DrivelineOverRange& range, Depth depth) {
+  const Need need = need_of(stated.implement);
+  const Case value =
+      need.machine == nullptr ? stated : with_need(stated, need.power ? Stated<Power>(need.power->high) : std::nullopt);
   Assessment assessment;
   assessment.title = value.title;
   assessment.note = value.note;
@@ -136,8 +200,8 @@ Assessment assessing::assess_over(const Case& value, const DrivelineOverRange& r
   } else {
     assessing::check_adaptor(value, findings);
   }
-  assessing::check_power(value, findings);
-  assessing::check_strength(value, range, findings);
+  assessing::check_place(value, findings);
+  check_loads(value, need, range, assessment);
   assessing::check_drawbar(value, findings);
   assessing::check_driveline(value, range, findings);
   assessing::check_vibration(value, range, findings);
@@ -148,11 +212,16 @@ Assessment assessing::assess_over(const Case& value, const DrivelineOverRange& r
     assessment.turn_curve = assessing::turn_curve(value, range);
     assessing::check_lift_limit(value, range, findings);
     assessing::check_fouling(value, range, findings);
+    assessment.gears = gear_uses(stated);
+    assessment.economy = economy_of(stated);
   }
   assessing::check_by_hand(value, findings);
   assessing::check_rotor(value, findings);
   assessing::check_guards(value, findings);
+  name_missing_of_row(need, assessment);
   doubt_at_wrong_speed(assessment);
+  doubt_where_not_rear(value, assessment);
+  doubt_where_ground_driven(value, assessment);
   doubt_where_the_hand_disagrees(assessment);
   return assessment;
 }

@@ -13,6 +13,8 @@ void check_fit(const Case& value, Findings& findings);
 void check_adaptor(const Case& value, Findings& findings);
 /// The same with what the adaptor does to angles and lengths.
 void check_adaptor_over(const Case& value, const DrivelineOverRange& range, Findings& findings);
+/// Rotation, and place and drive of the PTO.
+void check_place(const Case& value, Findings& findings);
 void check_power(const Case& value, Findings& findings);
 void check_strength(const Case& value, const DrivelineOverRange& range, Findings& findings);
 void check_drawbar(const Case& value, Findings& findings);
@@ -33,12 +35,6 @@ void check_fouling(const Case& value, const DrivelineOverRange& range, Findings&
 void check_by_hand(const Case& value, Findings& findings);
 void check_rotor(const Case& value, Findings& findings);
 void check_guards(const Case& value, Findings& findings);
-
-/// How much of a case is assessed.
-enum class Depth {
-  whole,
-  for_search, ///< without the costly answers on turn, lift and fouling, which a search for changes asks for at its end
-};
 
 /// An assessment of a case whose driveline was examined already.
 Assessment assess_over(const Case& value, const DrivelineOverRange& range, Depth depth);

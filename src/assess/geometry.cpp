@@ -35,12 +35,12 @@ template <class Q> WorstCase<Q> at_bound(const Extreme<Q>& extreme, const Influe
 /// no attitude of the range is worse. Angles and lengths hold for all measurements within their tolerances; difference
 /// and uneven running, whose bounds over tolerances are wide, for the measurements as stated.
 StateExtremes extremes_at(const Case& value, const Position& pin, const AttitudeRange& attitudes,
-                          const DrivelineTolerance& tolerance) {
+                          const DrivelineTolerance& tolerance, bool with_variation) {
   const Driveline driveline = driveline_of(value);
   EnvelopeOptions options;
   options.with_speed_variation = false;
   const TolerantEnvelope tolerant = driveline_envelope(driveline, pin, tolerance, attitudes, options);
-  options.with_speed_variation = variation_known(value);
+  options.with_speed_variation = with_variation;
   const DrivelineEnvelope stated = driveline_envelope(driveline, pin, attitudes, options);
   StateExtremes extremes;
   extremes.front = at_bound(tolerant.envelope.front_angle, tolerant.front_angle);
@@ -52,8 +52,8 @@ StateExtremes extremes_at(const Case& value, const Position& pin, const Attitude
   return extremes;
 }
 
-StateExtremes trailed_extremes(const Case& value, MachineState state) {
-  return extremes_at(value, pin_of(value), attitudes_of(value, state), trailed_tolerance(value));
+StateExtremes trailed_extremes(const Case& value, MachineState state, bool with_variation) {
+  return extremes_at(value, pin_of(value), attitudes_of(value, state), trailed_tolerance(value), with_variation);
 }
 
 /// An extreme of a mounted implement at its proved bound, with the lift at which it is attained.
@@ -63,12 +63,12 @@ template <class Q> WorstCase<Q> at_bound(const Extreme<Q>& extreme, const Linkag
   return worst;
 }
 
-StateExtremes mounted_extremes(const Case& value, MachineState state) {
+StateExtremes mounted_extremes(const Case& value, MachineState state, bool with_variation) {
   const MountedRange positions = positions_of(value, state);
   EnvelopeOptions options;
   options.with_speed_variation = false;
   const MountedEnvelope tolerant = mounted_envelope(value, mounted_tolerance(value), positions, options);
-  options.with_speed_variation = variation_known(value);
+  options.with_speed_variation = with_variation;
   const MountedEnvelope stated = mounted_envelope(value, {}, positions, options);
   StateExtremes extremes;
   extremes.front = at_bound(tolerant.envelope.front_angle, tolerant.front_angle_at);
@@ -117,7 +117,7 @@ const StateExtremes* DrivelineOverRange::shortest() const {
   return at == states.end() ? nullptr : &*at;
 }
 
-DrivelineOverRange driveline_over_range(const Case& value) {
+DrivelineOverRange driveline_over_range(const Case& value, Depth depth) {
   DrivelineOverRange found;
   found.missing = layout_missing(value);
   const bool trailed = is_trailed(value);
@@ -127,9 +127,12 @@ DrivelineOverRange driveline_over_range(const Case& value) {
     }
     if (!found.missing_for(state).empty()) continue;
     try {
-      StateExtremes extremes = trailed ? trailed_extremes(value, state) : mounted_extremes(value, state);
+      const bool driven = *range_of(value, state)->driven;
+      const bool variation = variation_known(value) && (depth == Depth::whole || driven);
+      StateExtremes extremes =
+          trailed ? trailed_extremes(value, state, variation) : mounted_extremes(value, state, variation);
       extremes.state = state;
-      extremes.driven = *range_of(value, state)->driven;
+      extremes.driven = driven;
       found.states.push_back(extremes);
     } catch (const InputError& error) { // a lift out of reach, a linkage that cannot close, joint centres that meet
       found.missing_of_state.emplace_back(state, range_path(state) + (trailed ? "" : ".lift"));

@@ -11,6 +11,13 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 
+/// How much of a case is assessed.
+enum class Depth {
+  whole,
+  for_search, ///< without the costly answers that change no verdict of the rest: turn, lift, fouling, and uneven
+              ///< running where the PTO rests
+};
+
 /// An extreme of a state.
 template <class Q> struct WorstCase {
   Q value{};                       ///< proved: no position of the state is worse
@@ -49,7 +56,7 @@ struct DrivelineOverRange {
   const StateExtremes* shortest() const;
 };
 
-DrivelineOverRange driveline_over_range(const Case& value);
+DrivelineOverRange driveline_over_range(const Case& value, Depth depth = Depth::whole);
 
 /// Without which the telescope cannot be judged. It is judged over all states: one left out could hide the worst pose.
 std::vector<std::string> telescope_missing(const Case& value, const DrivelineOverRange& range);

@@ -3,6 +3,7 @@
 #include "assess/checks.hpp"
 #include "assess/interface.hpp"
 #include "assess/loads.hpp"
+#include "assess/need.hpp"
 
 #include <fieldshaft/pto.hpp>
 
@@ -140,6 +141,7 @@ void check_power(const Case& value, Findings& findings) {
   check_tractor_through_interface(value, findings);
   check_reserve(value, findings);
   check_permitted(value, findings);
+  check_whole_load(value, findings);
 }
 
 } // namespace assessing

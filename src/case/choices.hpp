@@ -30,6 +30,33 @@ template <> struct Words<StubArrangement> {
        {StubArrangement::reversible, "reversible"},
        {StubArrangement::lever_only, "lever only"}}};
 };
+template <> struct Words<PtoPlace> {
+  static constexpr std::array<Choice<PtoPlace>, 3> list{
+      {{PtoPlace::rear, "rear"}, {PtoPlace::front, "front"}, {PtoPlace::mid, "mid"}}};
+};
+template <> struct Words<PtoDrive> {
+  static constexpr std::array<Choice<PtoDrive>, 2> list{{{PtoDrive::engine, "engine"}, {PtoDrive::ground, "ground"}}};
+};
+template <> struct Words<Rotation> {
+  static constexpr std::array<Choice<Rotation>, 2> list{
+      {{Rotation::clockwise, "clockwise"}, {Rotation::counter_clockwise, "counter-clockwise"}}};
+};
+template <> struct Words<Traction> {
+  static constexpr std::array<Choice<Traction>, 4> list{{{Traction::two_wheel, "two-wheel"},
+                                                         {Traction::front_assist, "front assist"},
+                                                         {Traction::four_wheel, "four-wheel"},
+                                                         {Traction::tracks, "tracks"}}};
+};
+template <> struct Words<Ground> {
+  static constexpr std::array<Choice<Ground>, 4> list{
+      {{Ground::concrete, "concrete"}, {Ground::firm, "firm"}, {Ground::tilled, "tilled"}, {Ground::soft, "soft"}}};
+};
+template <> struct Words<FeedBasis> {
+  static constexpr std::array<Choice<FeedBasis>, 4> list{{{FeedBasis::wet, "wet"},
+                                                          {FeedBasis::dry, "dry"},
+                                                          {FeedBasis::grain, "grain"},
+                                                          {FeedBasis::other_than_grain, "other than grain"}}};
+};
 template <> struct Words<GuardState> {
   static constexpr std::array<Choice<GuardState>, 3> list{
       {{GuardState::present, "present"}, {GuardState::damaged, "damaged"}, {GuardState::absent, "absent"}}};

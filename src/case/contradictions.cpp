@@ -1,6 +1,7 @@
 #include "case/contradictions.hpp"
 
 #include <fieldshaft/materials.hpp>
+#include <fieldshaft/power.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -85,7 +86,7 @@ void check_other_stubs(Problems& problems, const TractorPto& pto) {
 }
 
 /// Nothing converts one currency into another.
-void check_prices(Problems& problems, const Prices& prices) {
+void check_prices(Problems& problems, const Prices& prices, const SeasonOfWork& season) {
   const std::pair<const char*, const Stated<Money>&> entries[] = {{"change_over", prices.change_over},
                                                                   {"move_drawbar", prices.move_drawbar},
                                                                   {"set_device", prices.set_device},
@@ -102,7 +103,7 @@ void check_prices(Problems& problems, const Prices& prices) {
                                                                   {"rotor_gear", prices.rotor_gear},
                                                                   {"implement_speed", prices.implement_speed},
                                                                   {"less_power", prices.less_power}};
-  const Stated<Money>* first = nullptr;
+  const Stated<Money>* first = season.fuel_price ? &season.fuel_price : nullptr;
   for (const auto& [name, price] : entries) {
     if (!price) continue;
     if (first == nullptr) first = &price;
@@ -152,6 +153,31 @@ void check_speeds(Problems& problems, const Case& value) {
   if (is_nominal_speed(*rotor->item.input_speed, *value.implement.input_speed)) return;
   problems.push_back({"implement.rotor.input_speed", text_of(amount_of(*rotor->item.input_speed)),
                       "implement.input_speed (" + text_of(amount_of(*value.implement.input_speed)) + ")"});
+}
+
+/// One need, from one place: a figure of the manual or a measurement, or the row of the table.
+void check_machine(Problems& problems, const Implement& implement) {
+  if (!implement.machine) return;
+  const Machine* machine = find_machine(*implement.machine);
+  if (machine == nullptr) {
+    std::string nearest;
+    for (const std::string_view name : nearest_machines(*implement.machine)) {
+      nearest += (nearest.empty() ? "\"" : ", \"") + std::string(name) + "\"";
+    }
+    problems.push_back(
+        {"implement.machine", "\"" + *implement.machine + "\"", "a row of the published table; nearest: " + nearest});
+    return;
+  }
+  if (implement.power_need) {
+    problems.push_back({"implement.machine", "a row of the table beside implement.power_need",
+                        "one of the two: a need that is known is better than the table's"});
+  }
+  const bool from_wet = implement.feed_basis == FeedBasis::wet && machine->basis == FeedBasis::dry;
+  if (!detail::uses_feed(*machine) || !implement.feed_basis || *implement.feed_basis == machine->basis || from_wet)
+    return;
+  problems.push_back({"implement.feed_basis", feed_basis_name(*implement.feed_basis),
+                      std::string(feed_basis_name(machine->basis)) + ", which the row \"" + std::string(machine->name) +
+                          "\" goes with"});
 }
 
 void check_peak(Problems& problems, const Implement& implement) {
@@ -374,6 +400,7 @@ void find_contradictions(const Case& value, Problems& problems) {
   check_steel(problems, "driveline.tube_steel", value.driveline.tube_steel);
   check_gears(problems, value.tractor.pto);
   check_speeds(problems, value);
+  check_machine(problems, value.implement);
   check_peak(problems, value.implement);
   check_tube(problems, "driveline.tube", value.driveline.tube);
   check_tube(problems, "driveline.other_tube", value.driveline.other_tube);
@@ -382,7 +409,7 @@ void find_contradictions(const Case& value, Problems& problems) {
   if (value.torsion) check_torsion(problems, *value.torsion);
   check_hitch(problems, value.tractor.hitch, value.fouling);
   check_ranges(problems, value);
-  check_prices(problems, value.prices);
+  check_prices(problems, value.prices, value.season);
 }
 
 } // namespace case_document

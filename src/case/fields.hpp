@@ -35,6 +35,7 @@ inline constexpr Bounds full_turn{-pi, pi, false, false};
 inline constexpr Bounds quarter_turn{-pi / 2, pi / 2, true, true};
 inline constexpr Bounds lean{0.0, pi / 2, false, true};
 inline constexpr Bounds joint_limit{0.0, pi / 2, true, false};
+inline constexpr Bounds climb{0.0, pi / 2, false, true};
 inline constexpr Bounds some_power{1.0, 1e8, false, false};
 inline constexpr Bounds some_torque{1.0, 1e7, false, false};
 /// The strongest steels of the trade stay below this: beyond it a unit was mistaken.
@@ -72,6 +73,10 @@ template <class V> void fields(V& v, PtoGear& gear) {
 }
 
 template <class V> void fields(V& v, TractorPto& pto) {
+  v.choice("place", pto.place, "where the stub stands; unstated, the case is of a rear one");
+  v.choice("drive", pto.drive, "what turns it; unstated, the case is of one that the engine turns");
+  v.choice("rotation", pto.rotation,
+           "seen facing the end of the stub; unstated, a rear one turns as the standard says");
   v.choice("arrangement", pto.arrangement, "how the stub and its speed are chosen");
   v.object("stub", pto.stub, "the stub shaft that is out");
   v.object("stub_steel", pto.stub_steel, "steel of the stub shaft");
@@ -115,8 +120,10 @@ template <class V> void fields(V& v, Tractor& tractor) {
   v.field("rear_axle_ahead", tractor.rear_axle_ahead, not_negative, "rear axle ahead of the end of the stub");
   v.field("shaft_height", tractor.shaft_height, above_zero, "axis of the stub above the ground");
   v.field("track", tractor.track, above_zero, "between the middles of the tractor's rear wheels");
+  v.field("mass", tractor.mass, above_zero, "mass with ballast and all that it carries");
+  v.choice("traction", tractor.traction, "what drives it forward");
   v.object("engine", tractor.engine, "engine speeds and torque rise");
-  v.object("pto", tractor.pto, "rear PTO");
+  v.object("pto", tractor.pto, "PTO that drives the implement");
   v.object("hitch", tractor.hitch, "hitch that carries this implement");
 }
 
@@ -139,11 +146,23 @@ template <class V> void fields(V& v, InputConnection& input) {
 template <class V> void fields(V& v, Implement& implement) {
   v.text("name", implement.name, Need::required, "what its owner calls it");
   v.field("input_speed", implement.input_speed, above_zero, "speed for which the implement is made");
+  v.choice("rotation", implement.rotation,
+           "rotation of the PTO for which it is made, seen facing the end of the tractor's stub");
   v.field("power_need", implement.power_need, some_power, "mean power at the implement's input in the heaviest work");
+  v.text("machine", implement.machine,
+         "row of the published table that gives the need instead, such as \"mower-conditioner, disk\"");
+  v.field("width", implement.width, above_zero, "working width");
+  v.field("feed_rate", implement.feed_rate, above_zero, "material that goes through in the heaviest work: \"20 t/h\"");
+  v.choice("feed_basis", implement.feed_basis, "what the feed rate weighs");
+  v.field("moisture", implement.moisture, fraction, "water in the wet material, as a share of its mass: \"65 %\"");
   v.field("peak_factor", implement.peak_factor, at_least_one, "peak torque over mean torque at the input");
   v.field("torque_swing", implement.torque_swing, fraction,
           "how far the torque swings about its mean in steady work, once a turn: \"30 %\"");
   v.field("permitted_power", implement.permitted_power, some_power, "highest input power by the operator's manual");
+  v.field("draft", implement.draft, not_negative, "pull that it asks on level ground in work, rolling included");
+  v.field("hydraulic_power", implement.hydraulic_power, not_negative,
+          "power that its hydraulics take from the engine in work");
+  v.field("mass", implement.mass, above_zero, "mass with its load in the heaviest work");
   v.field("mast_height", implement.mast_height, above_zero, "mounted: upper hitch point above the lower ones");
   v.field("tongue_length", implement.tongue_length, above_zero, "trailed: hitch pin to the implement's axle");
   v.field("track", implement.track, above_zero, "between the middles of the implement's wheels");
@@ -268,6 +287,9 @@ template <class V> void fields(V& v, WorkingRange& range) {
   v.part("working", range.working, "positions while the implement works");
   v.part("turning", range.turning, "positions while turning at the headland");
   v.part("transport", range.transport, "positions on the road");
+  v.field("ground_speed", range.ground_speed, above_zero, "ground speed in the heaviest work");
+  v.field("slope", range.slope, climb, "steepest climb in work, along the way of travel; \"0 deg\" on level land");
+  v.choice("ground", range.ground, "ground that the tractor pulls on");
 }
 
 template <class V> void fields(V& v, Limits& limits) {
@@ -403,6 +425,11 @@ template <class V> void fields(V& v, StartCase& start) {
            "whether one is fitted, so that the rotor runs on while the driveline stands");
 }
 
+template <class V> void fields(V& v, SeasonOfWork& season) {
+  v.field("hours", season.hours, not_negative, "hours of such work in a season");
+  v.price("fuel_price", season.fuel_price, PricePer::litre, "price of fuel: \"1.20 EUR/L\"");
+}
+
 template <class V> void fields(V& v, Case& value) {
   v.text("title", value.title, Need::optional, "one line that names the case");
   v.text("note", value.note, Need::optional, "remarks; carried into the report");
@@ -416,6 +443,7 @@ template <class V> void fields(V& v, Case& value) {
   v.part("torsion", value.torsion, "the line as masses and shafts: to examine torsional resonance");
   v.object("limits", value.limits, "limits that replace the defaults");
   v.object("prices", value.prices, "what changes cost, work included: \"120 EUR\"");
+  v.object("season", value.season, "for the money that an economy gear saves");
 }
 
 } // namespace case_document

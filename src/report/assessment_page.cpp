@@ -4,6 +4,7 @@
 #include "report/catalogue.hpp"
 #include "report/certificate.hpp"
 #include "report/figures.hpp"
+#include "report/gears_page.hpp"
 #include "report/render.hpp"
 #include "report/say.hpp"
 
@@ -102,7 +103,7 @@ void add_glance(Page& page, const Assessment& assessment, UnitStyle style) {
     for (const Finding* finding : rendering::with_status(assessment, status)) findings.push_back(finding);
   }
   if (findings.empty()) return;
-  page.add(Heading{1, say("heading.glance")});
+  page.add(Heading{1, say("heading.glance"), true});
   page.add(findings_table(findings, style));
 }
 
@@ -179,17 +180,30 @@ void add_certificate(Page& page, const Assessment& assessment, UnitStyle style) 
   page.add(std::move(list));
 }
 
-void add_not_examined(Page& page, const Assessment& assessment) {
+/// What the case could ask for: checks that wait for the same entries stand together.
+List unasked_checks(const Assessment& assessment) {
   List list;
+  std::vector<std::vector<std::string>> done;
+  for (const Unasked& first : assessment.unasked) {
+    if (std::find(done.begin(), done.end(), first.entries) != done.end()) continue;
+    done.push_back(first.entries);
+    std::vector<std::string> titles;
+    for (const Unasked& one : assessment.unasked) {
+      if (one.entries == first.entries) titles.emplace_back(report_texts::title_of(one.check));
+    }
+    list.items.emplace_back(
+        say("finding.unasked", {{"check", joined(titles, "; ")}, {"entries", joined(first.entries, ", ")}}));
+  }
+  return list;
+}
+
+void add_not_examined(Page& page, const Assessment& assessment) {
+  List list = unasked_checks(assessment);
   std::vector<std::string> titles;
   for (const Check check : assessment.not_examined) {
     const auto same = [check](const Unasked& unasked) { return unasked.check == check; };
     if (std::none_of(assessment.unasked.begin(), assessment.unasked.end(), same))
       titles.emplace_back(report_texts::title_of(check));
-  }
-  for (const Unasked& unasked : assessment.unasked) {
-    list.items.emplace_back(say("finding.unasked", {{"check", std::string(report_texts::title_of(unasked.check))},
-                                                    {"entries", joined(unasked.entries, ", ")}}));
   }
   if (!titles.empty()) list.items.emplace_back(say("finding.do_not_apply", {{"checks", joined(titles, "; ")}}));
   list.items.emplace_back(say("report.never_examined"));
@@ -304,13 +318,15 @@ Page page_of(const Assessment& assessment, UnitStyle style) {
   add_changes(page, assessment, style);
   add_entries(page, entries);
   add_cautions(page);
-  add_glance(page, assessment, style);
+  add_gears(page, assessment, style);
   add_findings(page, assessment, Status::stop, {1, say("heading.stop")}, style);
   add_unknowns(page, assessment, entries, style);
   add_findings(page, assessment, Status::caution, {1, say("heading.caution")}, style);
-  add_certificate(page, assessment, style);
   add_not_examined(page, assessment);
-  add_findings(page, assessment, Status::ok, {1, say("heading.ok"), true}, style);
+  // From here on it is to be looked up.
+  add_glance(page, assessment, style);
+  add_certificate(page, assessment, style);
+  add_findings(page, assessment, Status::ok, {1, say("heading.ok")}, style);
   page.footer = footer_text(style);
   return page;
 }

@@ -14,7 +14,7 @@ using Index = std::unordered_map<std::string_view, std::string_view>;
 Index index_of_all_words() {
   Index index;
   for (const Phrases theme :
-       {speed_words(), fit_words(), power_words(), strength_words(), driveline_words(), drawbar_words(),
+       {speed_words(), fit_words(), power_words(), gears_words(), strength_words(), driveline_words(), drawbar_words(),
         geometry_words(), certificate_words(), rotor_words(), vibration_words(), start_words(), guards_words(),
         report_words(), page_words(), assessment_words(), remedies_words(), changeover_words(), farm_words()}) {
     for (const Phrase& phrase : theme) index.emplace(phrase.id, phrase.text);

@@ -20,6 +20,9 @@ bool has_fact(const Change& change, std::string_view name) {
 const char* phrase_of(const Change& change) {
   switch (change.kind) {
   case ChangeKind::select_gear: return "change.select_gear";
+  case ChangeKind::time_engagement: return "change.time_engagement";
+  case ChangeKind::keep_pto_speed: return "change.keep_pto_speed";
+  case ChangeKind::drive_slower: return "change.drive_slower";
   case ChangeKind::disengage_in_turns: return "change.disengage_in_turns";
   case ChangeKind::limit_turn: return "change.limit_turn";
   case ChangeKind::limit_lift: return "change.limit_lift";

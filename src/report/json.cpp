@@ -6,6 +6,7 @@
 #include "report/assessment_page.hpp"
 #include "report/catalogue.hpp"
 #include "report/certificate.hpp"
+#include "report/gears_page.hpp"
 #include "report/render.hpp"
 
 #include <fieldshaft/units/text.hpp>
@@ -104,6 +105,53 @@ Json geometry_json(const Assessment& assessment, UnitStyle style) {
           {"turn_limit_over_pitch", std::move(curve)}};
 }
 
+template <class Q> void put(Json& json, const char* key, const std::optional<Q>& quantity, UnitStyle style) {
+  json[key] = nullptr;
+  if (quantity) json[key] = amount_json(amount_of(*quantity), style);
+}
+
+Json gear_json(const GearUse& gear, UnitStyle style) {
+  Json json = {{"gear", gear.gear}, {"suits", nullptr}};
+  if (gear.suits) json["suits"] = *gear.suits;
+  put(json, "pto_speed", gear.pto_speed, style);
+  put(json, "set", gear.set, style);
+  put(json, "never_pass", gear.never_pass, style);
+  put(json, "pto_at_high_idle", gear.pto_at_high_idle, style);
+  put(json, "available_low", gear.available ? std::optional<Power>(gear.available->low) : std::nullopt, style);
+  put(json, "available_high", gear.available ? std::optional<Power>(gear.available->high) : std::nullopt, style);
+  put(json, "widest", gear.widest, style);
+  put(json, "greatest_feed", gear.greatest_feed, style);
+  put(json, "fastest", gear.fastest, style);
+  json["missing"] = gear.missing;
+  return json;
+}
+
+Json money_json(const std::optional<Money>& money) {
+  if (!money) return nullptr;
+  return {{"amount", money->amount}, {"currency", std::string(money->currency.code())}};
+}
+
+Json economy_json(const EconomyAnswer& answer, UnitStyle style) {
+  Json json = {{"plain", answer.plain},
+               {"economy", answer.economy},
+               {"fits", status_name(answer.fits)},
+               {"saving", answer.saving},
+               {"litres_a_season", answer.litres_a_season},
+               {"money_an_hour", money_json(answer.money_an_hour)},
+               {"money_a_season", money_json(answer.money_a_season)},
+               {"outside", nullptr}};
+  if (answer.outside != nullptr) json["outside"] = answer.outside;
+  put(json, "plain_engine", std::optional<AngularSpeed>(answer.plain_engine), style);
+  put(json, "economy_engine", std::optional<AngularSpeed>(answer.economy_engine), style);
+  put(json, "saved", std::optional<VolumeRate>(answer.saved), style);
+  put(json, "pto_at_plain_engine", std::optional<AngularSpeed>(answer.pto_at_plain_engine), style);
+  put(json, "pto_at_high_idle", answer.pto_at_high_idle, style);
+  put(json, "never_pass", answer.never_pass, style);
+  json["missing"] = answer.missing;
+  json["text"] = pages::economy_sentences(answer, style);
+  return json;
+}
+
 Json fact_json(const Fact& fact, UnitStyle style) {
   if (const auto* amount = std::get_if<Amount>(&fact.value)) return amount_json(*amount, style);
   const auto* at = std::get_if<PoseIn>(&fact.value);
@@ -172,6 +220,9 @@ std::string to_json(const Assessment& assessment, UnitStyle style) {
       if (unasked.check == check) json["not_examined"].back()["state"] = unasked.entries;
     }
   }
+  json["gears"] = Json::array();
+  for (const GearUse& gear : assessment.gears) json["gears"].push_back(gear_json(gear, style));
+  if (assessment.economy) json["economy"] = economy_json(*assessment.economy, style);
   json["geometry"] = geometry_json(assessment, style);
   json["cautions"] = cautions();
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";

@@ -84,9 +84,26 @@ void add_list(Page& page, const char* heading, const std::vector<std::string>& i
   page.add(std::move(list));
 }
 
-std::vector<std::string> titles(const std::vector<Check>& checks) {
+const char* why_without(Check check) {
+  switch (check) {
+  case Check::permitted_power: return "remedies.why.permitted_power";
+  case Check::pto_rotation: return "remedies.why.rotation";
+  case Check::hand_check: return "remedies.why.hand_check";
+  case Check::fouling: return "remedies.why.fouling";
+  case Check::run_down: return "remedies.why.run_down";
+  case Check::overspeed_in_other_gears: return "remedies.why.other_gears";
+  case Check::turn_limit:
+  case Check::lift_limit: return "remedies.why.follows";
+  default: return "remedies.why.none";
+  }
+}
+
+std::vector<std::string> reasons(const std::vector<Check>& checks) {
   std::vector<std::string> texts;
-  for (const Check check : checks) texts.emplace_back(report_texts::title_of(check));
+  for (const Check check : checks) {
+    texts.push_back(say("remedies.because",
+                        {{"check", std::string(report_texts::title_of(check))}, {"why", say(why_without(check))}}));
+  }
   return texts;
 }
 
@@ -112,7 +129,7 @@ Page remedies_page(const Remedies& remedies, UnitStyle style) {
   page.add(std::move(verdict));
   if (!remedies.sets.empty()) page.add(Heading{1, say("remedies.heading.sets")});
   for (std::size_t i = 0; i < remedies.sets.size(); ++i) add_set(page, remedies.sets[i], i + 1, style);
-  add_list(page, "remedies.heading.without", titles(remedies.without_remedy));
+  add_list(page, "remedies.heading.without", reasons(remedies.without_remedy));
   add_by_finding(page, remedies, style);
   add_list(page, "remedies.heading.state", remedies.state_first);
   add_search(page, remedies.search);

@@ -62,6 +62,9 @@ template <class Random> FarmTractor tractor_of(Random& random, int number) {
   machine.engine.rated_speed = sometimes(random, rpm(2200.0));
   machine.engine.high_idle = sometimes(random, rpm(2380.0));
   machine.engine.torque_rise = sometimes(random, random.between(0.1, 0.4));
+  if (random.whole(0, 5) == 0) machine.pto.rotation = static_cast<Rotation>(random.whole(0, 1));
+  if (random.whole(0, 9) == 0) machine.pto.place = static_cast<PtoPlace>(random.whole(0, 2));
+  if (random.whole(0, 9) == 0) machine.pto.drive = static_cast<PtoDrive>(random.whole(0, 1));
   machine.pto.arrangement = StubArrangement::exchanged_from_carrier;
   machine.pto.stub = interface_of(random);
   for (int i = random.whole(0, 2); i > 0; --i) machine.pto.other_stubs.push_back({interface_of(random), {}});
@@ -80,6 +83,12 @@ template <class Random> FarmImplement implement_of(Random& random, int number) {
   machine.name = "implement " + std::to_string(number);
   machine.input_speed = sometimes(random, rpm(speeds[random.whole(0, 3)]));
   machine.power_need = sometimes(random, kilowatts(random.across(8.0, 120.0)));
+  if (random.whole(0, 3) == 0) { // a need from the table
+    machine.power_need.reset();
+    machine.machine = "mower-conditioner, disk";
+    machine.width = sometimes(random, metres(random.between(1.5, 9.0)));
+  }
+  if (random.whole(0, 5) == 0) machine.rotation = static_cast<Rotation>(random.whole(0, 1));
   machine.permitted_power = sometimes(random, kilowatts(random.across(40.0, 300.0)), 0.9);
   machine.input.guard = sometimes(random, GuardState::present);
   implement.hitch = sometimes(random, random.whole(0, 2) == 0 ? HitchKind::three_point : HitchKind::drawbar);

@@ -101,6 +101,17 @@ TEST_CASE("equivalent PTO power adds what the tractor delivers at once") {
                   InputError);
 }
 
+TEST_CASE("pulling power: draft on the level, weight on the climb") {
+  CHECK_CLOSE(pulling_power(newtons(8000), kilograms(10000), Angle{}, metres_per_second(2)).value(), 16000.0, 1e-14);
+  // At a climb of one in two the whole weight counts half: sin 30° = 1/2.
+  const Power climb = pulling_power(Force{}, kilograms(10000), degrees(30), metres_per_second(2));
+  CHECK_CLOSE(climb.value(), 0.5 * 10000.0 * 9.80665 * 2.0, 1e-14);
+  CHECK_THROWS_AS(pulling_power(newtons(-1), kilograms(1), Angle{}, metres_per_second(1)), InputError);
+  CHECK_THROWS_AS(pulling_power(newtons(1), kilograms(-1), Angle{}, metres_per_second(1)), InputError);
+  CHECK_THROWS_AS(pulling_power(newtons(1), kilograms(1), degrees(90), metres_per_second(1)), InputError);
+  CHECK_THROWS_AS(pulling_power(newtons(1), kilograms(1), Angle{}, metres_per_second(not_a_number)), InputError);
+}
+
 TEST_CASE("a reserve is a share of what is available, and negative where it falls short") {
   CHECK_CLOSE(power_reserve(kilowatts(60), kilowatts(45)), 0.25, 1e-14);
   CHECK_CLOSE(power_reserve(kilowatts(40), kilowatts(50)), -0.25, 1e-14);

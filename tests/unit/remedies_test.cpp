@@ -229,3 +229,91 @@ TEST_CASE("the report of remedies leaves nothing unfilled, and its JSON names ev
     }
   }
 }
+
+TEST_CASE("a line that swings at low PTO speeds is kept above them, and never off the implement's own speed") {
+  Json document = example("trailed-cutter-that-fits");
+  // Two pulses in a turn meet the one natural frequency, 10.2734 Hz, at 308.2 r/min.
+  document["torsion"] = Json::parse(R"({
+    "masses": [{"name": "tractor", "inertia": "2 kg.m^2", "turns_with": "pto"},
+               {"name": "rotor", "inertia": "3 kg.m^2", "turns_with": "geared", "speed": "540 r/min"}],
+    "shafts": [{"from": "tractor", "to": "rotor", "stiffness": "5000 N.m/rad"}],
+    "pto_speeds": ["300 rpm", "600 rpm"]})");
+  const Remedies found = remedies_of(document);
+  REQUIRE(offers(found, {"keep_pto_speed"}));
+  for (const Remedy& remedy : found.sets) {
+    const Interval<AngularSpeed>& speeds = *remedy.changed.torsion->pto_speeds;
+    // 20 % above 308.2 r/min is 369.8, 10 % above it 339.0; in steps of 5 r/min.
+    const double low = std::round(in(speeds.low, unit::rpm));
+    CHECK((low == 370.0 || low == 340.0));
+    CHECK(std::round(in(speeds.high, unit::rpm)) == 600.0);
+    CHECK(remedy.after.find(Check::resonance)->value->si >= 0.1);
+  }
+  // Where the own speed itself swings no rule helps.
+  document["torsion"]["shafts"][0]["stiffness"] = "15350 N.m/rad"; // 540 r/min: sqrt(15350/1.2)/(2 pi) = 18.0 Hz
+  CHECK(!offers_anywhere(remedies_of(document), ChangeKind::keep_pto_speed));
+}
+
+TEST_CASE("a start that heats the clutch too much is timed otherwise, as the simulation of the changed start shows") {
+  Json document = example("cutter-that-meets-a-stump");
+  document["limits"].erase("clutch_heat");
+  const double heat = assess(read_case(document.dump())).find(Check::clutch_heat)->value->si;
+  document["limits"]["clutch_heat"] = std::to_string(0.999 * heat) + " J";
+  const Remedies found = remedies_of(document);
+  REQUIRE(offers(found, {"time_engagement"}));
+  for (const Remedy& remedy : found.sets) {
+    CHECK(remedy.after.find(Check::clutch_heat)->value->si <= 0.999 * heat);
+    CHECK(remedy.after.find(Check::simulated_start)->status <= Status::caution);
+  }
+}
+
+TEST_CASE("pull and climb that are too much are met by slower or narrower work") {
+  Json document = example("trailed-cutter-that-fits");
+  document["implement"]["draft"] = "3 kN";
+  document["implement"]["hydraulic_power"] = "0 kW";
+  document["tractor"]["traction"] = "front assist";
+  document["tractor"]["mass"] = "4100 kg";
+  document["implement"]["mass"] = "900 kg";
+  document["range"]["ground"] = "firm";
+  document["range"]["slope"] = "5 deg";
+  document["range"]["ground_speed"] = "10.8 km/h";
+  const Remedies found = remedies_of(document);
+  REQUIRE(found.before.find(Check::whole_load)->status == Status::stop);
+  REQUIRE(offers(found, {"drive_slower"}));
+  for (const Remedy& remedy : found.sets) CHECK(remedy.after.find(Check::whole_load)->status <= Status::caution);
+  // 58 kW at 2200 r/min are 55.36 kW at 2100. Pull and climb: (3000 + 5000 * 9.80665 * sin 5°) N over 0.77; what is
+  // left of the high end of the power after 34 kW for the PTO sets the speed.
+  const double force = 3000.0 + 5000.0 * 9.80665 * std::sin(5.0 * pi / 180.0);
+  const Case& changed = [&]() -> const Case& {
+    for (const Remedy& remedy : found.sets) {
+      if (kinds_of(remedy) == std::set<std::string>{"drive_slower"}) return remedy.changed;
+    }
+    return found.sets.front().changed;
+  }();
+  const Finding& before = *found.before.find(Check::whole_load);
+  const double speed = (before.limit->si - 34e3) * 0.77 / force;
+  CHECK(in(*changed.range.ground_speed, unit::kilometre_per_hour) <= 3.6 * speed + 1e-9);
+  CHECK(in(*changed.range.ground_speed, unit::kilometre_per_hour) > 3.6 * speed - 0.1);
+}
+
+TEST_CASE("a need from the table falls by a narrower machine, and a stop without a remedy says why") {
+  Json document = example("trailed-cutter-that-fits");
+  document["implement"].erase("power_need");
+  document["implement"]["machine"] = "mower-conditioner, disk";
+  document["implement"]["width"] = "11 m"; // 61.6 kW even at the low end, of 55.4 kW
+  document["implement"].erase("permitted_power");
+  const Remedies found = remedies_of(document, {Status::caution, 5, 0, 8, 500, 250, 0.1});
+  bool narrower = false;
+  for (const Remedy& remedy : found.sets) {
+    if (remedy.changed.implement.width >= metres(11.0)) continue;
+    narrower = true;
+    CHECK(!remedy.changed.implement.power_need);
+    CHECK(remedy.after.find(Check::power_reserve)->status <= Status::caution);
+  }
+  CHECK(narrower);
+
+  Json backwards = example("trailed-cutter-that-fits");
+  backwards["implement"]["rotation"] = "counter-clockwise";
+  const Remedies none = remedies_of(backwards);
+  CHECK(none.without_remedy == std::vector<Check>{Check::pto_rotation});
+  CHECK(to_markdown(none).find("turns it the right way") != std::string::npos);
+}

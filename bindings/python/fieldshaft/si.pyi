@@ -505,6 +505,7 @@ __all__ = [
     "pto_speed_under",
     "pto_type",
     "pto_types",
+    "pulling_power",
     "rayleigh_critical_speed",
     "real_interest",
     "real_interest_by_difference",
@@ -948,8 +949,11 @@ class GearUse(Record):
     never_pass: float | None
     pto_at_high_idle: float | None
     available: PowerInterval | None
+    widest: float | None
+    greatest_feed: float | None
+    fastest: float | None
     missing: tuple[str, ...]
-    def __init__(self, gear: str, pto_speed: float | None, suits: bool | None, set: float | None, never_pass: float | None, pto_at_high_idle: float | None, available: PowerInterval | None, missing: Iterable[str]) -> None: ...
+    def __init__(self, gear: str, pto_speed: float | None, suits: bool | None, set: float | None, never_pass: float | None, pto_at_high_idle: float | None, available: PowerInterval | None, widest: float | None, greatest_feed: float | None, fastest: float | None, missing: Iterable[str]) -> None: ...
 
 class Money(Record):
     amount: float
@@ -2903,6 +2907,10 @@ def powers_by_rule_from_engine(engine: ArrayLike) -> RulePowers: ...
 def powers_by_rule_from_drawbar(drawbar: ArrayLike) -> RulePowers: ...
 def drawbar_of_pto(traction: Traction | str, ground: Ground | str) -> Sourced: ...
 def equivalent_pto_power(drawbar: ArrayLike, transmission: ArrayLike, traction: ArrayLike, pto: ArrayLike, hydraulic: ArrayLike = ..., electric: ArrayLike = ...) -> PtoPower: ...
+@typing.overload
+def pulling_power(draft: float, mass: float, slope: float, speed: float) -> float: ...
+@typing.overload
+def pulling_power(draft: ArrayLike, mass: ArrayLike, slope: ArrayLike, speed: ArrayLike) -> NDArray[np.float64]: ...
 @typing.overload
 def power_reserve(available: float, needed: float) -> float: ...
 @typing.overload

@@ -1,7 +1,7 @@
 // Cases and farms, what the library finds about them, and its reports. The objects stay in C++; Python wraps them.
 
 #include "arrays.hpp"
-#include "forwards/advise.hpp"
+#include "forwards/assess.hpp"
 #include "modules.hpp"
 
 #include <fieldshaft/core/threads.hpp>

@@ -17,6 +17,9 @@ inline namespace v0 {
 /// have) have no name here.
 enum class ChangeKind {
   select_gear,        ///< another gear of the lever, for the implement's own speed
+  time_engagement,    ///< operating rule: the tractor's PTO clutch let in over another time
+  keep_pto_speed,     ///< operating rule: narrower PTO speeds about the implement's own
+  drive_slower,       ///< a lower ground speed, and the feed that comes in with it
   disengage_in_turns, ///< operating rule: PTO off before turning
   limit_turn,         ///< operating rule: a narrower yaw
   limit_lift,         ///< operating rule: a lower lift

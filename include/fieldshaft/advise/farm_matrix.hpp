@@ -44,10 +44,10 @@ enum class StudyDepth {
 
 /// What a screening looks at: everything that needs no geometry of the driveline and no strength of its parts.
 inline constexpr std::array screened_checks = {
-    Check::pto_speed,     Check::stub_and_lever,  Check::spline_fit,
-    Check::adaptor,       Check::interface_power, Check::tractor_power_through_interface,
-    Check::power_reserve, Check::permitted_power, Check::drawbar_distance,
-    Check::master_shield, Check::driveline_guard, Check::input_guard,
+    Check::pto_speed,       Check::stub_and_lever,  Check::spline_fit,       Check::adaptor,
+    Check::pto_rotation,    Check::pto_place,       Check::interface_power,  Check::tractor_power_through_interface,
+    Check::power_reserve,   Check::permitted_power, Check::drawbar_distance, Check::master_shield,
+    Check::driveline_guard, Check::input_guard,
 };
 
 /// The verdict of every pair in its best set-up.

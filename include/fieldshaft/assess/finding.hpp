@@ -4,6 +4,8 @@
 // Ids and numbers only. The words for people stand in `report`, in one catalogue.
 
 #include <fieldshaft/assess/envelope.hpp>
+#include <fieldshaft/assess/gears.hpp>
+#include <fieldshaft/assess/status.hpp>
 #include <fieldshaft/core/source.hpp>
 #include <fieldshaft/units/kind.hpp>
 
@@ -15,31 +17,20 @@
 namespace fieldshaft {
 inline namespace v0 {
 
-/// From the best to the worst. The verdict of a case is its worst finding.
-enum class Status { ok, caution, not_known, stop };
-
-constexpr const char* status_name(Status status) noexcept {
-  switch (status) {
-  case Status::ok: return "ok";
-  case Status::caution: return "caution";
-  case Status::not_known: return "not_known";
-  case Status::stop: return "stop";
-  }
-  return "stop";
-}
-
-constexpr Status worse(Status a, Status b) noexcept { return a < b ? b : a; }
-
 /// Everything that an assessment looks at, in the order of the report.
 enum class Check {
   pto_speed,
   stub_and_lever,
   spline_fit,
   adaptor,
+  pto_rotation,
+  pto_place,
+  power_need,
   interface_power,
   tractor_power_through_interface,
   power_reserve,
   permitted_power,
+  whole_load,
   root_torsion,
   root_torsion_at_angle,
   tooth_shear,
@@ -143,6 +134,8 @@ struct Assessment {
   std::vector<Finding> findings;
   std::vector<Check> not_examined;      ///< checks that do not apply to this case, or of whose subject it says nothing
   std::vector<Unasked> unasked;         ///< of those, the ones that the case could ask for
+  std::vector<GearUse> gears;           ///< what each position of the speed lever means for the implement
+  std::optional<EconomyAnswer> economy; ///< where the tractor has an economy gear for it
   std::vector<TurnAtPitch> turn_curve;  ///< while turning, over the pitch as stated; trailed machines only
   std::vector<StateEnvelope> envelopes; ///< what is proved of the driveline over each state that is fully stated
 

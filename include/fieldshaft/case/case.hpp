@@ -5,6 +5,8 @@
 // "none" and "unstated" differ.
 
 #include <fieldshaft/cost/money.hpp>
+#include <fieldshaft/power/basis.hpp>
+#include <fieldshaft/power/machine.hpp>
 #include <fieldshaft/pto.hpp>
 #include <fieldshaft/units/text.hpp>
 
@@ -73,7 +75,16 @@ struct PtoGear {
   Stated<AngularSpeed> engine_speed; ///< at which the nominal PTO speed is reached
 };
 
+/// On which side of the tractor the stub stands.
+enum class PtoPlace { rear, front, mid };
+
+/// What turns it: the engine through the speed gears, or the wheels, in step with the ground.
+enum class PtoDrive { engine, ground };
+
 struct TractorPto {
+  Stated<PtoPlace> place;
+  Stated<PtoDrive> drive;
+  Stated<Rotation> rotation; ///< seen facing the end of the stub
   Stated<StubArrangement> arrangement;
   Interface stub;
   SteelChoice stub_steel;
@@ -112,6 +123,8 @@ struct Tractor {
   Stated<MeasuredLength> rear_axle_ahead; ///< rear axle ahead of the end of the stub
   Stated<MeasuredLength> shaft_height;    ///< axis of the stub above the ground
   Stated<MeasuredLength> track;           ///< between the middles of the rear wheels
+  Stated<Mass> mass;                      ///< with ballast and what it carries
+  Stated<Traction> traction;
   Engine engine;
   TractorPto pto;
   Hitch hitch;
@@ -137,10 +150,19 @@ struct InputConnection {
 struct Implement {
   std::string name;
   Stated<AngularSpeed> input_speed;
+  Stated<Rotation> rotation; ///< that the PTO must have for it, seen facing the end of the tractor's stub
   Stated<Power> power_need;
-  Stated<double> peak_factor;  ///< peak torque over mean torque at the input
-  Stated<double> torque_swing; ///< how far the torque swings about its mean in steady work, as a share of it
+  Stated<std::string> machine; ///< row of the published table that gives the need in place of power_need
+  Stated<Length> width;        ///< working width
+  Stated<MassRate> feed_rate;
+  Stated<FeedBasis> feed_basis; ///< what the feed rate weighs
+  Stated<double> moisture;      ///< of the wet material: water over the whole
+  Stated<double> peak_factor;   ///< peak torque over mean torque at the input
+  Stated<double> torque_swing;  ///< how far the torque swings about its mean in steady work, as a share of it
   Stated<Power> permitted_power;
+  Stated<Force> draft; ///< pull that it asks on level ground, its rolling included
+  Stated<Power> hydraulic_power;
+  Stated<Mass> mass;
   Stated<Length> mast_height;           ///< mounted: upper hitch point above the lower ones
   Stated<MeasuredLength> tongue_length; ///< trailed: pin to the implement's axle, rearwards
   Stated<MeasuredLength> track;         ///< between the middles of its wheels
@@ -258,6 +280,9 @@ struct WorkingRange {
   Stated<StateRange> working;
   Stated<StateRange> turning;
   Stated<StateRange> transport;
+  Stated<Speed> ground_speed; ///< in the heaviest work
+  Stated<Angle> slope;        ///< steepest climb in work, along the way of travel
+  Stated<Ground> ground;
 };
 
 /// Limits that the user sets in place of the defaults.
@@ -391,6 +416,12 @@ struct StartCase {
   Stated<bool> overrunning_clutch;       ///< fitted: the rotor runs on while the driveline stands
 };
 
+/// How much such work is done, and what fuel costs: for the money that an economy gear saves.
+struct SeasonOfWork {
+  Stated<Time> hours;
+  Stated<Money> fuel_price; ///< of one litre
+};
+
 struct Case {
   std::string title;
   std::string note;
@@ -404,6 +435,7 @@ struct Case {
   Stated<StartCase> start;
   Limits limits;
   Prices prices;
+  SeasonOfWork season;
 };
 
 } // namespace v0

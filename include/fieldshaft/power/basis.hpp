@@ -149,6 +149,24 @@ constexpr PtoPower equivalent_pto_power(Power drawbar, double transmission, doub
   return {drawbar / (transmission * traction) + pto + hydraulic + electric};
 }
 
+/// Power that pulling and climbing take [W].
+///
+/// P = (draft + m g sin(slope)) v
+///   draft   pull on level ground, rolling of the implement included [N], at least 0
+///   mass    of tractor and implement together, which the climb lifts [kg], at least 0
+///   slope   of the climb along the way of travel [rad], from 0, below a quarter turn
+///   speed   over the ground [m/s], at least 0
+/// It has to arrive at the ground; what the PTO would give in its place is equivalent_pto_power. Source: definition of
+/// work; standard gravity. Example: 8 kN, 10 t, 10°, 7.2 km/h: 50.1 kW.
+inline Power pulling_power(Force draft, Mass mass, Angle slope, Speed speed) {
+  constexpr const char* function = "pulling_power";
+  check::not_negative(draft.value(), {function, "draft", "N"});
+  check::not_negative(mass.value(), {function, "mass", "kg"});
+  check::from_below(slope.value(), 0.0, pi / 2, {function, "slope", "rad"});
+  check::not_negative(speed.value(), {function, "speed", "m/s"});
+  return (draft + mass * metres_per_second_squared(unit::gravity_m_s2) * math::sin(slope)) * speed;
+}
+
 /// What is left of an available power or torque, as a share of it [-]; negative where it falls short.
 ///
 /// reserve = (available - needed) / available

@@ -31,6 +31,23 @@ constexpr Phrase phrases[] = {
            "In gear \"{gear}\" the PTO can give {available_low} to {available_high}; the implement needs "
            "{value}, and {reserve} % of the power should be left over in the heaviest work."},
     Phrase{"power.reserve.lacking", "Take a smaller working width or forward speed, or a stronger tractor."},
+    Phrase{"need.unstated", "The table's row \"{machine}\" goes with entries that are not stated."},
+    Phrase{"need.row",
+           "The published table gives a \"{machine}\" {low} to {high} at its input, {value} on average. Everything is "
+           "judged at the high end; a stop is raised only where the low end is too much already. With the wanted "
+           "reserve the high end asks for a tractor of at least {tractor} at the PTO."},
+    Phrase{"need.row_noted",
+           "The published table gives a \"{machine}\" {low} to {high} at its input, {value} on average ({note}). "
+           "Everything is judged at the high end; a stop is raised only where the low end is too much already. With "
+           "the wanted reserve the high end asks for a tractor of at least {tractor} at the PTO."},
+    Phrase{"load.unstated", "Pull, ground speed, climb, hydraulics, ground and what drives the tractor are not all "
+                            "stated."},
+    Phrase{"load.whole",
+           "The PTO takes {pto}; pull and a climb of {slope} take {pull} at the wheels, which {share} % of a PTO power "
+           "reach; hydraulics take {hydraulic}. Together that loads the engine like {value} at the PTO, of which "
+           "{reserve} % should be left over in gear \"{gear}\"."},
+    Phrase{"load.lacking", "Drive slower, take a smaller working width, keep to gentler slopes, or take a stronger "
+                           "tractor."},
     Phrase{"power.permitted.unstated",
            "The implement's highest permitted input power is not stated (its manual gives it)."},
     Phrase{"power.permitted", "The implement may take {limit}; the tractor can give up to {value}."},

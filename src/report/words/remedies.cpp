@@ -39,8 +39,26 @@ constexpr Phrase phrases[] = {
     Phrase{"remedies.never",
            "Never offered: adaptors, the short drawbar position, a guard taken off, off-speed running, "
            "a stub that the tractor does not have."},
+    // Why no change is known.
+    Phrase{"remedies.because", "{check}: {why}"},
+    Phrase{"remedies.why.permitted_power",
+           "nothing here makes the tractor weaker or the implement stronger. Ask the implement's maker which overload "
+           "device lets it run on this tractor, or take a smaller tractor."},
+    Phrase{"remedies.why.rotation", "only a PTO, or a gearbox by the implement's maker, that turns it the right way."},
+    Phrase{"remedies.why.hand_check", "something is measured wrong. Measure again before anything is changed."},
+    Phrase{"remedies.why.fouling", "what is in the way has to be moved, or the turn kept narrower; the finding says "
+                                   "where. Changes for the other findings do not look at it."},
+    Phrase{"remedies.why.run_down", "a rotor runs on whatever is changed. Wait until it stands, every time."},
+    Phrase{"remedies.why.other_gears", "the lever can always be moved. Lock or tag it."},
+    Phrase{"remedies.why.follows", "it goes with the joint angles and the telescope, and heals with them."},
+    Phrase{"remedies.why.none", "no change is known here."},
     // The changes.
     Phrase{"change.select_gear", "Select the gear \"{gear}\", which gives {speed}, with the PTO at rest."},
+    Phrase{"change.time_engagement", "Let the tractor's PTO clutch in over {ramp} (now {own_ramp}), with the engine at "
+                                     "low speed: an operating rule, where the tractor lets it be chosen."},
+    Phrase{"change.keep_pto_speed", "Keep the PTO between {low} and {high} in work, where the line does not swing: an "
+                                    "operating rule."},
+    Phrase{"change.drive_slower", "Drive no faster than {speed} in the heaviest work (now {own_speed})."},
     Phrase{"change.disengage_in_turns", "Disengage the PTO before turning, every time: an operating rule."},
     Phrase{"change.limit_turn",
            "Turn no further than {turn} to either side {state} (now {own_turn}): an operating rule; "

@@ -16,7 +16,7 @@ constexpr Phrase phrases[] = {
     Phrase{"report.not_all", "Not everything was examined (see below)."},
     Phrase{"report.memory", "It rests partly on limits from memory, not yet verified (marked below)."},
     Phrase{"report.never_examined",
-           "Also outside this assessment: the implement-end yoke and its shaft; sense of rotation; an overrunning "
+           "Also outside this assessment: the implement-end yoke and its shaft; an overrunning "
            "clutch for a rotor that runs on; thrust of the telescope; what the "
            "driveline of a mounted machine may foul; "
            "brakes, weights and stability; electrical and hydraulic lines."},

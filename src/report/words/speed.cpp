@@ -8,6 +8,26 @@ namespace report_texts {
 namespace {
 
 constexpr Phrase phrases[] = {
+    Phrase{"rotation.unstated", "The rotation of the PTO, or the one that the implement needs, is not stated."},
+    Phrase{"rotation.match", "The stub turns {turns} seen facing its end, as the implement needs."},
+    Phrase{"rotation.differs",
+           "The stub turns {turns} seen facing its end; the implement is made for {needs}. It would "
+           "run backwards: freewheels, knives and threads hold in one direction only."},
+    Phrase{"rotation.advice", "Do not couple them: the implement needs a PTO, or a gearbox by its maker, that turns it "
+                              "the way for which it is made."},
+    Phrase{"rotation.clockwise", "clockwise"},
+    Phrase{"rotation.counter_clockwise", "counter-clockwise"},
+    Phrase{"place.usual", "The stub stands at the rear and the engine turns it."},
+    Phrase{"place.front",
+           "A front PTO: speed, torque and power are judged; its geometry, drawbar and recommended powers "
+           "are not known here, because the model and the standards at hand are those of a rear PTO."},
+    Phrase{"place.mid", "A mid PTO: speed, torque and power are judged; its geometry and recommended powers are not "
+                        "known here, because the model and the standards at hand are those of a rear PTO."},
+    Phrase{"drive.ground", "The wheels turn this PTO: its speed goes with the ground speed, it turns backwards in "
+                           "reverse, and the grip of the wheels bounds its torque. Nothing that goes by the speed of a "
+                           "gear is known."},
+    Phrase{"place.judge_later", "Not known for a PTO that is not at the rear."},
+    Phrase{"drive.judge_later", "Not known for a PTO that the wheels turn."},
     Phrase{"speed.unstated", "The speeds of the engaged gear and of the implement are not both stated."},
     Phrase{
         "speed.match",

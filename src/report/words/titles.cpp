@@ -12,10 +12,14 @@ std::string_view title_of(Check check) noexcept {
   case Check::stub_and_lever: return "Stub against speed lever";
   case Check::spline_fit: return "Spline of stub and yoke";
   case Check::adaptor: return "Adaptor between stub and driveline";
+  case Check::pto_rotation: return "Rotation of PTO and implement";
+  case Check::pto_place: return "Place and drive of the PTO";
+  case Check::power_need: return "Power need by the published table";
   case Check::interface_power: return "Implement power against the recommendation for the PTO type";
   case Check::tractor_power_through_interface: return "Tractor power against the recommendation for the PTO type";
   case Check::power_reserve: return "Tractor power against need";
   case Check::permitted_power: return "Tractor power against the implement's permitted input";
+  case Check::whole_load: return "Tractor power against PTO, pull, climb and hydraulics together";
   case Check::root_torsion: return "Stub: torsion at the smallest section";
   case Check::root_torsion_at_angle: return "Stub: torsion with the bending that the joint angle adds";
   case Check::tooth_shear: return "Stub: shear of the spline teeth";

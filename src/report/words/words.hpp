@@ -24,6 +24,7 @@ struct Phrases {
 Phrases speed_words() noexcept;
 Phrases fit_words() noexcept;
 Phrases power_words() noexcept;
+Phrases gears_words() noexcept;
 Phrases strength_words() noexcept;
 Phrases driveline_words() noexcept;
 Phrases drawbar_words() noexcept;

@@ -2,10 +2,11 @@
 // The gears of a case's tractor for its implement: which engine speed to set, which never to pass, and whether the
 // economy gear is enough.
 
-#include <fieldshaft/assess/finding.hpp>
+#include <fieldshaft/assess/status.hpp>
 #include <fieldshaft/case/case.hpp>
 #include <fieldshaft/cost/money.hpp>
 #include <fieldshaft/power/economy.hpp>
+#include <fieldshaft/power/implement.hpp>
 
 #include <optional>
 #include <string>
@@ -23,10 +24,14 @@ struct GearUse {
   std::optional<AngularSpeed> never_pass;       ///< engine speed beyond which PTO or blade tips are too fast
   std::optional<AngularSpeed> pto_at_high_idle; ///< what a slip of the hand lever can reach
   std::optional<Interval<Power>> available;     ///< PTO power at the gear's engine speed
+  std::optional<Length> widest;                 ///< with the reserve, at the high need by the table; where it suits
+  std::optional<MassRate> greatest_feed;        ///< the same
+  std::optional<Speed> fastest;                 ///< at which that feed comes in; not where the case states a pull
   std::vector<std::string> missing;             ///< entries without which something stays empty
 };
 
-/// Every gear of the tractor, in the order of the case. `never_pass` is rounded down to whole r/min.
+/// Every gear of the tractor, in the order of the case. `never_pass` is rounded down to whole r/min. Width, feed and
+/// ground speed are those of widest_implement, greatest_feed and fastest_work, where the case names a row of the table.
 std::vector<GearUse> gear_uses(const Case& value);
 
 /// How the machine is used, for the money.
@@ -41,11 +46,11 @@ struct EconomyAnswer {
   std::string economy; ///< empty: the tractor has no such gear, or it is not known
   AngularSpeed plain_engine{};
   AngularSpeed economy_engine{};
-  Interval<Power> available;       ///< in the economy gear
-  Status fits = Status::not_known; ///< ok: the need fits with the reserve; stop: it does not
-  VolumeRate saved{};              ///< fuel an hour
-  double saving = 0.0;             ///< of the plain gear's fuel
-  const char* outside = nullptr;   ///< why the fuel figures may not hold
+  std::optional<Interval<Power>> available; ///< in the economy gear
+  Status fits = Status::not_known;          ///< ok: the need fits with the reserve; stop: it does not
+  VolumeRate saved{};                       ///< fuel an hour
+  double saving = 0.0;                      ///< of the plain gear's fuel
+  const char* outside = nullptr;            ///< why the fuel figures may not hold
   double litres_a_season = 0.0;
   std::optional<Money> money_an_hour;
   std::optional<Money> money_a_season;
@@ -58,8 +63,8 @@ struct EconomyAnswer {
 /// Whether the economy gear is enough for the work of a case, what it saves, and what happens if the engine is run up.
 ///
 /// Fuel by economy_saving, for the low end of the tractor's PTO power; a tractor may differ by 15 % and more, and the
-/// published savings fall as the load rises. `fits` is the finding on the reserve in that gear. A season of less than
-/// nothing is an InputError.
+/// published savings fall as the load rises. `fits` is the finding on the reserve in that gear, at both ends of a need
+/// from the table; fuel goes by its mean. A season of less than nothing is an InputError.
 EconomyAnswer economy_answer(const Case& value, const SeasonUse& season);
 
 } // namespace v0

@@ -1,7 +1,7 @@
 #pragma once
 // Cases as arguments, and answers whose zeros stand for what is not known.
 
-#include <fieldshaft/advise.hpp>
+#include <fieldshaft/assess.hpp>
 
 #include <optional>
 
@@ -12,10 +12,6 @@ template <> fieldshaft::Case read<fieldshaft::Case>(PyObject* value, Place place
 
 template <class T> std::optional<T> unless_zero(const T& value) {
   return value == T{} ? std::nullopt : std::optional<T>(value);
-}
-inline std::optional<fieldshaft::Interval<fieldshaft::Power>>
-unless_zero(const fieldshaft::Interval<fieldshaft::Power>& value) {
-  return value.high == fieldshaft::Power{} ? std::nullopt : std::optional(value);
 }
 /// A season of no hours saves nothing; without a figure for the hour nothing is known.
 inline std::optional<double> litres_of(const fieldshaft::EconomyAnswer& answer) {

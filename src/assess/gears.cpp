@@ -1,7 +1,8 @@
-#include <fieldshaft/advise/gears.hpp>
+#include <fieldshaft/assess/gears.hpp>
 
 #include "assess/checks.hpp"
 #include "assess/loads.hpp"
+#include "assess/need.hpp"
 
 #include <algorithm>
 
@@ -38,6 +39,24 @@ void sort_out(std::vector<std::string>& paths) {
   paths.erase(std::unique(paths.begin(), paths.end()), paths.end());
 }
 
+/// The answers from the other end, for the power that the gear surely gives.
+void add_limits_of_work(const Case& value, GearUse& use) {
+  const assessing::Need need = assessing::need_of(value.implement);
+  if (need.machine == nullptr || !need.power || !use.available || use.suits != true) return;
+  const Machine& machine = *need.machine;
+  const double reserve = assessing::wanted_reserve(value);
+  const auto beside = assessing::load_beside_pto(value);
+  const Power power = use.available->low - beside.value_or(Power{}) / (1.0 - reserve);
+  if (!(power > Power{})) return;
+  const Length width = value.implement.width.value_or(Length{});
+  const FeedRate feed = need.feed;
+  if (detail::uses_width(machine)) use.widest = widest_implement(machine, power, reserve, feed).safe;
+  if (!detail::uses_feed(machine)) return;
+  use.greatest_feed = greatest_feed(machine, power, reserve, width).safe * (*value.implement.feed_rate / feed.rate);
+  if (value.range.ground_speed && !beside) // the pull would go with the speed
+    use.fastest = fastest_work(machine, power, reserve, *value.range.ground_speed, feed, width).safe;
+}
+
 GearUse use_of(const Case& value, const PtoGear& gear) {
   GearUse use;
   use.gear = gear.name;
@@ -53,6 +72,7 @@ GearUse use_of(const Case& value, const PtoGear& gear) {
   use.never_pass = never_pass_in(value, gear.name, use.missing);
   const assessing::GearPower power = assessing::gear_power(value, gear);
   use.available = power.available;
+  add_limits_of_work(value, use);
   use.missing.insert(use.missing.end(), power.missing.begin(), power.missing.end());
   sort_out(use.missing);
   return use;
@@ -79,8 +99,8 @@ GearPair gears_for_implement(const Case& value) {
 void answer_fuel(const Case& value, const SeasonUse& season, EconomyAnswer& answer) {
   const Power rated = assessing::tractor_power(value).pto->low;
   const AngularSpeed full = std::max(*value.tractor.engine.rated_speed, answer.plain_engine);
-  const auto fuel =
-      economy_saving(rated, *value.implement.power_need, answer.plain_engine, answer.economy_engine, full);
+  const auto fuel = economy_saving(rated, assessing::need_of(value.implement).power->mean, answer.plain_engine,
+                                   answer.economy_engine, full);
   answer.saved = fuel.value.plain - fuel.value.economy;
   answer.saving = fuel.value.saving;
   answer.outside = fuel.outside;
@@ -98,6 +118,14 @@ void answer_overspeed(const Case& value, const PtoGear& economy, EconomyAnswer& 
   answer.never_pass = never_pass_in(value, economy.name, answer.missing);
 }
 
+/// Whether a need fits in a gear with the reserve.
+Status reserve_in(const Case& value, const std::string& gear, Power need) {
+  const Assessment found = with_gear(assessing::with_need(value, need), gear, assessing::check_power);
+  const Finding* whole = found.find(Check::whole_load);
+  const Status reserve = found.find(Check::power_reserve)->status;
+  return whole == nullptr ? reserve : worse(reserve, whole->status);
+}
+
 } // namespace
 
 std::vector<GearUse> gear_uses(const Case& value) {
@@ -110,8 +138,10 @@ EconomyAnswer economy_answer(const Case& value, const SeasonUse& season) {
   check::not_negative(season.hours.value(), {"economy_answer", "season", "s"});
   if (season.fuel_price) check::not_negative(season.fuel_price->amount, {"economy_answer", "season", ""});
   EconomyAnswer answer;
+  const assessing::Need need = assessing::need_of(value.implement);
   answer.missing = assessing::unstated({{value.implement.input_speed.has_value(), "implement.input_speed"},
-                                        {value.implement.power_need.has_value(), "implement.power_need"}});
+                                        {need.machine || need.power, "implement.power_need"}});
+  answer.missing.insert(answer.missing.end(), need.missing.begin(), need.missing.end());
   for (const PtoGear& gear : value.tractor.pto.gears) {
     if (!gear.pto_speed || !gear.engine_speed) answer.missing.emplace_back("tractor.pto.gears[].engine_speed");
   }
@@ -128,11 +158,10 @@ EconomyAnswer economy_answer(const Case& value, const SeasonUse& season) {
   answer.missing.insert(answer.missing.end(), power.missing.begin(), power.missing.end());
   answer_overspeed(value, *pair.economy, answer);
   if (power.available) answer.available = *power.available;
-  if (power.available && value.implement.power_need) {
-    const Finding* reserve = nullptr;
-    const Assessment found = with_gear(value, answer.economy, assessing::check_power);
-    reserve = found.find(Check::power_reserve);
-    if (reserve != nullptr) answer.fits = reserve->status;
+  if (power.available && need.power) {
+    const Status at_high = reserve_in(value, answer.economy, need.power->high);
+    const Status at_low = reserve_in(value, answer.economy, need.power->low);
+    answer.fits = at_high == Status::stop && at_low != Status::stop ? Status::caution : at_high;
     answer_fuel(value, season, answer);
   }
   sort_out(answer.missing);

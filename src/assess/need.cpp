@@ -1,0 +1,174 @@
+#include "assess/need.hpp"
+
+#include "assess/loads.hpp"
+
+#include <algorithm>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+namespace {
+
+/// The feed on the basis of the row; nothing while an entry is missing.
+Stated<FeedRate> feed_for(const Machine& machine, const Implement& implement, std::vector<std::string>& missing) {
+  if (!detail::uses_feed(machine)) return FeedRate{};
+  const bool to_dry = implement.feed_basis == FeedBasis::wet && machine.basis == FeedBasis::dry;
+  for (auto& path : unstated({{implement.feed_rate.has_value(), "implement.feed_rate"},
+                              {implement.feed_basis.has_value(), "implement.feed_basis"},
+                              {!to_dry || implement.moisture.has_value(), "implement.moisture"}})) {
+    missing.push_back(std::move(path));
+  }
+  if (!missing.empty()) return std::nullopt;
+  const FeedRate feed{*implement.feed_rate, *implement.feed_basis};
+  return to_dry ? dry_matter(feed, *implement.moisture) : feed;
+}
+
+bool depends_on_need(Check check) { return check >= Check::interface_power && check <= Check::fatigue_life; }
+
+Status worst_of(const Assessment& assessment, Check check) {
+  Status status = Status::ok;
+  for (const Finding& finding : assessment.findings) {
+    if (finding.check == check) status = worse(status, finding.status);
+  }
+  return status;
+}
+
+} // namespace
+
+Need need_of(const Implement& implement) {
+  Need need;
+  if (!implement.machine) {
+    if (implement.power_need)
+      need.power = ImplementPower{*implement.power_need, *implement.power_need, *implement.power_need};
+    return need;
+  }
+  need.machine = &machine_named(*implement.machine);
+  const bool wide = detail::uses_width(*need.machine);
+  if (wide && !implement.width) need.missing.emplace_back("implement.width");
+  const Stated<FeedRate> feed = feed_for(*need.machine, implement, need.missing);
+  if (feed) need.feed = *feed;
+  if (feed && need.missing.empty())
+    need.power = implement_power(*need.machine, implement.width.value_or(Length{}), *feed);
+  return need;
+}
+
+Case with_need(const Case& value, Stated<Power> need) {
+  Case figure = value;
+  figure.implement.machine.reset();
+  figure.implement.power_need = need;
+  return figure;
+}
+
+void check_need(const Case& value, const Need& need, Findings& findings) {
+  if (need.machine == nullptr) {
+    findings.not_examined(Check::power_need);
+    return;
+  }
+  if (!need.power) {
+    Finding finding = not_known(Check::power_need, "need.unstated", need.missing);
+    finding.facts = {fact("machine", std::string(need.machine->name))};
+    findings.add(std::move(finding));
+    return;
+  }
+  Finding finding =
+      make_finding(Check::power_need, Status::ok, need.machine->note.empty() ? "need.row" : "need.row_noted");
+  finding.value = amount_of(need.power->mean);
+  finding.basis = {need.machine->source};
+  finding.facts = {fact("machine", std::string(need.machine->name)), fact("low", need.power->low),
+                   fact("high", need.power->high)};
+  const Length width = value.implement.width.value_or(Length{});
+  const double reserve = wanted_reserve(value);
+  finding.facts.push_back(fact("tractor", smallest_tractor(*need.machine, width, reserve, need.feed).safe));
+  if (!need.machine->note.empty()) finding.facts.push_back(fact("note", std::string(need.machine->note)));
+  findings.add(std::move(finding));
+}
+
+void soften_where_low_need_passes(Assessment& at_high, const Assessment& at_low) {
+  for (Finding& finding : at_high.findings) {
+    if (!depends_on_need(finding.check) || finding.status != Status::stop) continue;
+    if (worst_of(at_low, finding.check) != Status::stop) finding.status = Status::caution;
+  }
+}
+
+void name_missing_of_row(const Need& need, Assessment& assessment) {
+  if (need.missing.empty()) return;
+  for (Finding& finding : assessment.findings) {
+    const auto figure = std::find(finding.missing.begin(), finding.missing.end(), "implement.power_need");
+    if (figure == finding.missing.end()) continue;
+    finding.missing.erase(figure);
+    finding.missing.insert(finding.missing.end(), need.missing.begin(), need.missing.end());
+    finding.missing = not_known(finding.check, finding.reason, std::move(finding.missing)).missing; // sorted, each once
+  }
+}
+
+namespace {
+
+/// The entries that the whole load needs beside power and gear. A climb weighs tractor and implement.
+std::vector<std::string> missing_of_load(const Case& value) {
+  const bool level = value.range.slope == Angle{};
+  return unstated({{value.implement.draft.has_value(), "implement.draft"},
+                   {value.implement.hydraulic_power.has_value(), "implement.hydraulic_power"},
+                   {value.range.ground_speed.has_value(), "range.ground_speed"},
+                   {value.range.slope.has_value(), "range.slope"},
+                   {value.range.ground.has_value(), "range.ground"},
+                   {value.tractor.traction.has_value(), "tractor.traction"},
+                   {level || value.tractor.mass, "tractor.mass"},
+                   {level || value.implement.mass, "implement.mass"}});
+}
+
+Power pull_of(const Case& value) {
+  const Mass mass = value.tractor.mass.value_or(Mass{}) + value.implement.mass.value_or(Mass{});
+  return pulling_power(*value.implement.draft, mass, *value.range.slope, *value.range.ground_speed);
+}
+
+bool says_nothing_of_load(const Case& value) {
+  return !value.implement.draft && !value.implement.hydraulic_power && !value.range.slope;
+}
+
+} // namespace
+
+Stated<Power> load_beside_pto(const Case& value) {
+  if (!missing_of_load(value).empty()) return std::nullopt;
+  const double share = drawbar_of_pto(*value.tractor.traction, *value.range.ground).value;
+  return equivalent_pto_power(pull_of(value), share, 1.0, Power{}, *value.implement.hydraulic_power).power;
+}
+
+void check_whole_load(const Case& value, Findings& findings) {
+  std::vector<std::string> missing = missing_of_load(value);
+  if (says_nothing_of_load(value)) {
+    findings.not_examined(Check::whole_load, std::move(missing));
+    return;
+  }
+  const PtoGear* gear = selected_gear(value);
+  if (gear == nullptr) missing.emplace_back("tractor.pto.selected");
+  if (!value.implement.power_need) missing.emplace_back("implement.power_need");
+  const GearPower power = gear != nullptr ? gear_power(value, *gear) : GearPower{};
+  missing.insert(missing.end(), power.missing.begin(), power.missing.end());
+  if (!missing.empty() || gear == nullptr) {
+    findings.add(not_known(Check::whole_load, "load.unstated", missing));
+    return;
+  }
+  const Power pull = pull_of(value);
+  const Sourced<double> share = drawbar_of_pto(*value.tractor.traction, *value.range.ground);
+  const Power whole =
+      equivalent_pto_power(pull, share.value, 1.0, *value.implement.power_need, *value.implement.hydraulic_power).power;
+  const double reserve = wanted_reserve(value);
+  Finding finding = compare(Check::whole_load, amount_of(whole),
+                            {amount_of(power.available->low * (1.0 - reserve)), amount_of(power.available->high),
+                             LimitSense::at_most, power.basis},
+                            "load.whole");
+  finding.basis.push_back(share.source);
+  finding.facts = {fact("gear", gear->name),
+                   fact("pto", *value.implement.power_need),
+                   fact("pull", pull),
+                   {"share", Amount{100.0 * share.value, Kind::number}},
+                   fact("hydraulic", *value.implement.hydraulic_power),
+                   fact("slope", *value.range.slope),
+                   {"reserve", Amount{100.0 * reserve, Kind::number}}};
+  if (finding.status != Status::ok) finding.advice = {"load.lacking"};
+  findings.add(std::move(finding));
+}
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft

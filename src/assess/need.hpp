@@ -1,0 +1,41 @@
+#pragma once
+// What the implement needs at its input: a stated figure, or a range from the published table.
+
+#include "assess/context.hpp"
+
+#include <fieldshaft/power.hpp>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+
+/// A need; low, mean and high are the same where the case states the figure itself.
+struct Need {
+  const Machine* machine = nullptr; ///< the row of the table, where the case names one
+  FeedRate feed;                    ///< on the basis of the row
+  Stated<ImplementPower> power;
+  std::vector<std::string> missing; ///< without which the row gives no need
+};
+Need need_of(const Implement& implement);
+
+/// The case with one figure in place of the row: the checks know figures only.
+Case with_need(const Case& value, Stated<Power> need);
+
+/// The finding on the table's range, for a case that names a row.
+void check_need(const Case& value, const Need& need, Findings& findings);
+
+/// Of findings made at the high need: a stop that is none at the low need is a caution.
+void soften_where_low_need_passes(Assessment& at_high, const Assessment& at_low);
+
+/// Entries that the row waits for, in place of the figure that the checks wait for.
+void name_missing_of_row(const Need& need, Assessment& assessment);
+
+/// What pull, climb and hydraulics load the engine with, as PTO power; nothing while the case does not state all of it.
+Stated<Power> load_beside_pto(const Case& value);
+
+/// Pull, climb and hydraulics on top of the PTO's need, against the power in the gear.
+void check_whole_load(const Case& value, Findings& findings);
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft
