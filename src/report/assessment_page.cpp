@@ -191,8 +191,8 @@ List unasked_checks(const Assessment& assessment) {
     for (const Unasked& one : assessment.unasked) {
       if (one.entries == first.entries) titles.emplace_back(report_texts::title_of(one.check));
     }
-    list.items.emplace_back(
-        say("finding.unasked", {{"check", joined(titles, "; ")}, {"entries", joined(first.entries, ", ")}}));
+    const std::string checks = joined(titles, "; ");
+    list.items.emplace_back(say("finding.unasked", {{"check", checks}, {"entries", joined(first.entries, ", ")}}));
   }
   return list;
 }
