@@ -59,7 +59,7 @@ void propose_midway(const Situation& now, Proposals& proposals) {
 void propose_top_link(const Situation& now, Proposals& proposals) {
   const Case& value = now.value;
   if (value.tractor.hitch.kind != HitchKind::three_point || !value.range.working || !value.range.working->lift) return;
-  if (!assessing::layout_missing(value).empty()) return;
+  if (!assessing::layout_missing(value).empty() || !value.tractor.hitch.top_link) return;
   const Interval<Length>& lift = *value.range.working->lift;
   const Length own = value.tractor.hitch.top_link->value;
   Length length{};

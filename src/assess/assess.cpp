@@ -38,6 +38,7 @@ const char* check_id(Check check) noexcept {
   case Check::joint_bearing_life: return "strength.joint_bearing_life";
   case Check::fatigue_life: return "strength.fatigue_life";
   case Check::drawbar_distance: return "hitch.drawbar_distance";
+  case Check::linkage: return "hitch.linkage";
   case Check::working_angle: return "joint.working_angle";
   case Check::turning_angle: return "joint.turning_angle";
   case Check::transport_angle: return "joint.transport_angle";
@@ -191,7 +192,7 @@ Assessment assessing::assess_over(const Case& stated, const DrivelineOverRange& 
   assessment.note = value.note;
   assessment.tractor = value.tractor.name;
   assessment.implement = value.implement.name;
-  assessment.envelopes = assessing::envelopes_of(value, range);
+  assessment.envelopes = assessing::envelopes_of(value, range, depth == Depth::whole);
   assessing::Findings findings(assessment);
   assessing::check_speed(value, findings);
   assessing::check_fit(value, findings);
@@ -203,6 +204,7 @@ Assessment assessing::assess_over(const Case& stated, const DrivelineOverRange& 
   assessing::check_place(value, findings);
   check_loads(value, need, range, assessment);
   assessing::check_drawbar(value, findings);
+  assessing::check_linkage(value, findings);
   assessing::check_driveline(value, range, findings);
   assessing::check_vibration(value, range, findings);
   assessing::check_cut_list(value, range, findings);

@@ -1,5 +1,6 @@
 #include "assess/certificate.hpp"
 
+#include "assess/influence.hpp"
 #include "assess/layout.hpp"
 
 namespace fieldshaft {
@@ -17,18 +18,37 @@ StateExtreme extreme_of(const WorstCase<double>& worst) {
 }
 
 template <class Q> StateExtreme extreme_of(const WorstCase<Q>& worst) {
-  StateExtreme extreme{amount_of(worst.value),
-                       amount_of(worst.attained),
-                       amount_of(math::abs(worst.value - worst.attained)),
-                       worst.pose,
-                       worst.proved,
-                       {}};
-  if (worst.most) extreme.most = MattersMost{entry_of(*worst.most), amount_of(worst.amount)};
-  return extreme;
+  return {amount_of(worst.value),
+          amount_of(worst.attained),
+          amount_of(math::abs(worst.value - worst.attained)),
+          worst.pose,
+          worst.proved,
+          {}};
 }
 
 template <class Range> AmountRange amounts_of(const Range& range) {
   return {amount_of(range.low), amount_of(range.high)};
+}
+
+/// The length of a top link that was not measured, and what it follows from.
+RangeOrigin top_link_origin(const Case& value) {
+  const Hitch& hitch = value.tractor.hitch;
+  const MeasuredLength length = top_link_of(value);
+  RangeOrigin origin{
+      "top_link", {amount_of(length.value - length.tolerance), amount_of(length.value + length.tolerance)}, {}};
+  const std::pair<const char*, const Stated<MeasuredLength>&> entries[] = {
+      {"tractor.hitch.level_at", hitch.level_at},
+      {"tractor.hitch.lower_pivot_behind", hitch.lower_pivot_behind},
+      {"tractor.hitch.lower_pivot_below", hitch.lower_pivot_below},
+      {"tractor.hitch.lower_link", hitch.lower_link},
+      {"tractor.hitch.top_pivot_behind", hitch.top_pivot_behind},
+      {"tractor.hitch.top_pivot_below", hitch.top_pivot_below},
+      {"implement.mast_height", value.implement.mast_height},
+      {"implement.mast_forward", value.implement.mast_forward}};
+  for (const auto& [entry, length_of] : entries) {
+    if (length_of) origin.from.push_back({entry, amount_of(length_of->value), amount_of(length_of->tolerance)});
+  }
+  return origin;
 }
 
 void set_positions(StateEnvelope& envelope, const Case& value) {
@@ -38,26 +58,26 @@ void set_positions(StateEnvelope& envelope, const Case& value) {
   if (is_trailed(value)) envelope.pitch = amounts_of(positions.pitch);
   if (!is_trailed(value)) envelope.lift = amounts_of(positions.lift);
   envelope.origins = range_origins(value, envelope.state);
+  envelope.slack_top_link = positions.slack;
+  if (value.tractor.hitch.level_at && !positions.slack) envelope.origins.push_back(top_link_origin(value));
+}
+
+/// Which measurement moves each extreme most, the position staying where it is within its ranges.
+void set_what_matters(StateEnvelope& envelope, const Case& value) {
+  const MeasurementInfluence influence(value, envelope.state);
+  const auto angle = [](Angle DrivelineState::*end) {
+    return [end](const DrivelineState& s) { return (s.*end).value(); };
+  };
+  const auto longer = [](double sign) { return [sign](const DrivelineState& s) { return sign * s.length.value(); }; };
+  envelope.front_angle.most = influence.on(envelope.front_angle.pose, angle(&DrivelineState::front_angle), Kind::angle);
+  envelope.rear_angle.most = influence.on(envelope.rear_angle.pose, angle(&DrivelineState::rear_angle), Kind::angle);
+  envelope.longest.most = influence.on(envelope.longest.pose, longer(1.0), Kind::length);
+  envelope.shortest.most = influence.on(envelope.shortest.pose, longer(-1.0), Kind::length);
 }
 
 } // namespace
 
-const char* entry_of(Measurement measurement) {
-  switch (measurement) {
-  case Measurement::front_joint: return "driveline.front_joint";
-  case Measurement::pin_distance: return "tractor.hitch.distance";
-  case Measurement::pin_lateral: return "tractor.hitch.lateral";
-  case Measurement::pin_drop: return "tractor.hitch.drop";
-  case Measurement::rear_joint: return "driveline.rear_joint";
-  case Measurement::input_behind: return "implement.input.behind";
-  case Measurement::input_left: return "implement.input.lateral";
-  case Measurement::input_up: return "implement.input.above";
-  case Measurement::input_direction: break;
-  }
-  return "implement.input";
-}
-
-std::vector<StateEnvelope> envelopes_of(const Case& value, const DrivelineOverRange& range) {
+std::vector<StateEnvelope> envelopes_of(const Case& value, const DrivelineOverRange& range, bool what_matters) {
   std::vector<StateEnvelope> envelopes;
   for (const StateExtremes& state : range.states) {
     StateEnvelope envelope;
@@ -70,6 +90,7 @@ std::vector<StateEnvelope> envelopes_of(const Case& value, const DrivelineOverRa
     envelope.longest = extreme_of(state.longest);
     envelope.shortest = extreme_of(state.shortest);
     if (state.variation.value > 0.0) envelope.speed_variation = extreme_of(state.variation);
+    if (what_matters) set_what_matters(envelope, value);
     envelopes.push_back(std::move(envelope));
   }
   return envelopes;

@@ -9,10 +9,8 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 
-/// The entry of the case document that holds a measurement of a trailed driveline.
-const char* entry_of(Measurement measurement);
-
-std::vector<StateEnvelope> envelopes_of(const Case& value, const DrivelineOverRange& range);
+/// `what_matters`: with the measurement that moves each extreme most.
+std::vector<StateEnvelope> envelopes_of(const Case& value, const DrivelineOverRange& range, bool what_matters);
 
 } // namespace assessing
 } // namespace v0

@@ -18,6 +18,8 @@ void check_place(const Case& value, Findings& findings);
 void check_power(const Case& value, Findings& findings);
 void check_strength(const Case& value, const DrivelineOverRange& range, Findings& findings);
 void check_drawbar(const Case& value, Findings& findings);
+/// The measurements of a three-point linkage against its category.
+void check_linkage(const Case& value, Findings& findings);
 void check_driveline(const Case& value, const DrivelineOverRange& range, Findings& findings);
 /// Yokes that touch, and a wide-angle joint whose centre is not over the pin.
 void check_joints(const Case& value, const DrivelineOverRange& range, Findings& findings);

@@ -19,7 +19,11 @@ std::vector<std::string> missing_of(const Case& value, const HandCheck& check, c
   if (!check.yaw) missing.push_back(path + ".yaw");
   if (!check.roll) missing.push_back(path + ".roll");
   if (is_trailed(value) && !check.pitch) missing.push_back(path + ".pitch");
-  if (!is_trailed(value) && !check.lift) missing.push_back(path + ".lift");
+  if (is_trailed(value)) return missing;
+  if (!check.lift) missing.push_back(path + ".lift");
+  if (has_support_wheels(value) && !check.top_link) missing.push_back(path + ".top_link");
+  if (check.top_link != TopLink::slack) return missing;
+  for (std::string& entry : wheels_missing(value)) missing.push_back(std::move(entry));
   return missing;
 }
 
@@ -49,11 +53,12 @@ Reckoned reckoned(const Case& value, const HandCheck& check) {
     r.envelope = driveline_envelope(driveline_of(value), r.pose.pin, trailed_tolerance(value), range, options).envelope;
     return r;
   }
-  const Pose level = mounted_pose(linkage_of(value), {check.lift->value, {}, {}});
+  const bool slack = check.top_link == TopLink::slack;
+  const Pose level = mounted_pose_of(value, {check.lift->value, {}, {}}, slack);
   r.pose.pin = level.pin;
   r.pose.attitude.pitch = level.attitude.pitch;
   const MountedRange range{around(*check.lift), {}, {}, around(*check.yaw), around(*check.roll)};
-  r.envelope = mounted_envelope(value, mounted_tolerance(value), range, options).envelope;
+  r.envelope = mounted_envelope(value, mounted_tolerance(value), range, slack, options).envelope;
   return r;
 }
 

@@ -65,6 +65,16 @@ Length tolerance_of(const Place& place) {
 
 Rod rod_of(const Bar& bar) { return {position_of(bar.from), position_of(bar.to), 0.5 * *bar.diameter}; }
 
+Rod moved(const Rod& rod, const Position& by) { return {rod.from + by, rod.to + by, rod.radius}; }
+
+/// What may foul is followed with a tight top link only.
+void name_slack(std::vector<std::string>& missing, const Case& value) {
+  for (const MachineState state : states_with_positions) {
+    const Stated<StateRange>& range = range_of(value, state);
+    if (range && range->top_link == TopLink::slack) missing.push_back(range_path(state) + ".top_link");
+  }
+}
+
 Tyre tyre_of(const TyreCase& tyre) { return {position_of(tyre.centre), 0.5 * *tyre.diameter, *tyre.width}; }
 
 /// No two parts come nearer to each other by more than all that their places and the driveline's may be off together.
@@ -163,11 +173,12 @@ FoulingData fouling_data(const Case& value) {
   name_missing(data.missing, value);
   if (!value.driveline.guard_diameter) data.missing.emplace_back("driveline.guard_diameter");
   for (std::string& path : layout_missing(value)) data.missing.push_back(std::move(path));
+  if (data.stated) name_slack(data.missing, value);
   if (!data.complete()) return data;
   Surroundings& around = data.around.fixed;
   around.guard_radius = 0.5 * *value.driveline.guard_diameter;
   for (const Bar& bar : parts.tractor) around.on_tractor.push_back(rod_of(bar));
-  for (const Bar& bar : parts.implement) around.on_implement.push_back(rod_of(bar));
+  for (const Bar& bar : parts.implement) around.on_implement.push_back(moved(rod_of(bar), coupler_offset(value)));
   for (const TyreCase& tyre : parts.tyres) around.tyres.push_back(tyre_of(tyre));
   data.tolerance =
       tolerance_of(parts, is_trailed(value) ? trailed_tolerance(value) : mounted_tolerance(value).driveline);

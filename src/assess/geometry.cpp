@@ -20,15 +20,7 @@ PoseAt pose_at(const Attitude& attitude) { return {attitude.yaw, attitude.pitch,
 
 /// An extreme at its proved bound: the upper one, or the lower one of a least value.
 template <class Q> WorstCase<Q> at_bound(const Extreme<Q>& extreme, bool least = false) {
-  return {least ? extreme.lower : extreme.upper, pose_at(extreme.at), extreme.value, extreme.proved, {}, {}};
-}
-
-/// The same with the measurement that matters most, where one matters.
-template <class Q> WorstCase<Q> at_bound(const Extreme<Q>& extreme, const Influence<Q>& influence, bool least = false) {
-  WorstCase<Q> worst = at_bound(extreme, least);
-  if (influence.amount > Q{}) worst.most = influence.measurement;
-  worst.amount = influence.amount;
-  return worst;
+  return {least ? extreme.lower : extreme.upper, pose_at(extreme.at), extreme.value, extreme.proved};
 }
 
 /// The driveline at one place of the pin over a range of attitudes. Every extreme is taken at its proved bound, so that
@@ -43,10 +35,10 @@ StateExtremes extremes_at(const Case& value, const Position& pin, const Attitude
   options.with_speed_variation = with_variation;
   const DrivelineEnvelope stated = driveline_envelope(driveline, pin, attitudes, options);
   StateExtremes extremes;
-  extremes.front = at_bound(tolerant.envelope.front_angle, tolerant.front_angle);
-  extremes.rear = at_bound(tolerant.envelope.rear_angle, tolerant.rear_angle);
-  extremes.longest = at_bound(tolerant.envelope.longest, tolerant.longest);
-  extremes.shortest = at_bound(tolerant.envelope.shortest, tolerant.shortest, true);
+  extremes.front = at_bound(tolerant.envelope.front_angle);
+  extremes.rear = at_bound(tolerant.envelope.rear_angle);
+  extremes.longest = at_bound(tolerant.envelope.longest);
+  extremes.shortest = at_bound(tolerant.envelope.shortest, true);
   extremes.difference = at_bound(stated.difference);
   if (stated.speed_variation) extremes.variation = at_bound(*stated.speed_variation);
   return extremes;
@@ -65,11 +57,12 @@ template <class Q> WorstCase<Q> at_bound(const Extreme<Q>& extreme, const Linkag
 
 StateExtremes mounted_extremes(const Case& value, MachineState state, bool with_variation) {
   const MountedRange positions = positions_of(value, state);
+  const bool slack = positions_in(value, state).slack;
   EnvelopeOptions options;
   options.with_speed_variation = false;
-  const MountedEnvelope tolerant = mounted_envelope(value, mounted_tolerance(value), positions, options);
+  const MountedEnvelope tolerant = mounted_envelope(value, mounted_tolerance(value), positions, slack, options);
   options.with_speed_variation = with_variation;
-  const MountedEnvelope stated = mounted_envelope(value, {}, positions, options);
+  const MountedEnvelope stated = mounted_envelope(value, {}, positions, slack, options);
   StateExtremes extremes;
   extremes.front = at_bound(tolerant.envelope.front_angle, tolerant.front_angle_at);
   extremes.rear = at_bound(tolerant.envelope.rear_angle, tolerant.rear_angle_at);

@@ -20,12 +20,10 @@ enum class Depth {
 
 /// An extreme of a state.
 template <class Q> struct WorstCase {
-  Q value{};                       ///< proved: no position of the state is worse
-  PoseAt pose;                     ///< where `attained` occurs
-  Q attained{};                    ///< by a driveline within the tolerances
-  bool proved = false;             ///< value and attained lie within the wanted gap of each other
-  std::optional<Measurement> most; ///< whose tolerance moves it most
-  Q amount{};                      ///< by how much
+  Q value{};           ///< proved: no position of the state is worse
+  PoseAt pose;         ///< where `attained` occurs
+  Q attained{};        ///< by a driveline within the tolerances
+  bool proved = false; ///< value and attained lie within the wanted gap of each other
 };
 
 /// Extremes over one state.

@@ -1,5 +1,8 @@
 #include "assess/layout.hpp"
 
+#include <algorithm>
+#include <cmath>
+
 namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
@@ -9,6 +12,21 @@ void append(std::vector<std::string>& paths, std::vector<std::string> more) {
   for (std::string& path : more) paths.push_back(std::move(path));
 }
 
+/// A top link that hangs slack in every position has no length that matters.
+bool needs_top_link(const Case& value) {
+  const WorkingRange& range = value.range;
+  for (const Stated<StateRange>* state : {&range.working, &range.turning, &range.transport}) {
+    if (!*state || (*state)->top_link != TopLink::slack) return true;
+  }
+  return false;
+}
+
+/// The coupler between links and implement; nothing where none is fitted.
+const QuickCoupler* coupler_of(const Case& value) {
+  const Stated<Fitted<QuickCoupler>>& coupler = value.tractor.hitch.quick_coupler;
+  return coupler && coupler->present ? &coupler->item : nullptr;
+}
+
 std::vector<std::string> linkage_missing(const Case& value) {
   const Hitch& hitch = value.tractor.hitch;
   return unstated({{hitch.lower_pivot_behind.has_value(), "tractor.hitch.lower_pivot_behind"},
@@ -16,8 +34,15 @@ std::vector<std::string> linkage_missing(const Case& value) {
                    {hitch.lower_link.has_value(), "tractor.hitch.lower_link"},
                    {hitch.top_pivot_behind.has_value(), "tractor.hitch.top_pivot_behind"},
                    {hitch.top_pivot_below.has_value(), "tractor.hitch.top_pivot_below"},
-                   {hitch.top_link.has_value(), "tractor.hitch.top_link"},
+                   {hitch.top_link || hitch.level_at || !needs_top_link(value), "tractor.hitch.top_link"},
                    {value.implement.mast_height.has_value(), "implement.mast_height"}});
+}
+
+std::vector<std::string> coupler_missing(const Case& value) {
+  const QuickCoupler* coupler = coupler_of(value);
+  if (coupler == nullptr) return {};
+  return unstated({{coupler->depth.has_value(), "tractor.hitch.quick_coupler.depth"},
+                   {coupler->rise.has_value(), "tractor.hitch.quick_coupler.rise"}});
 }
 
 std::vector<std::string> drawbar_missing(const Hitch& hitch) {
@@ -35,6 +60,12 @@ DrivelineTolerance own_tolerance(const Case& value) {
   tolerance.input_behind = input.behind->tolerance;
   tolerance.input_left = input.lateral->tolerance;
   tolerance.input_up = input.above->tolerance;
+  const auto of = [](const Stated<Measured<Angle>>& angle) { return angle ? angle->tolerance.value() : 0.0; };
+  tolerance.input_direction = radians(std::hypot(of(input.yaw), of(input.pitch)));
+  if (const QuickCoupler* coupler = coupler_of(value)) {
+    tolerance.input_behind += coupler->depth->tolerance;
+    tolerance.input_up += coupler->rise->tolerance;
+  }
   return tolerance;
 }
 
@@ -52,9 +83,17 @@ std::vector<std::string> layout_missing(const Case& value) {
                            {driveline.rear_joint.has_value(), "driveline.rear_joint"}});
   const bool adaptor_unknown = driveline.adaptor && driveline.adaptor->present && !driveline.adaptor->item.length;
   if (adaptor_unknown) missing.emplace_back("driveline.adaptor.length");
-  if (hitch.kind == HitchKind::three_point) append(missing, linkage_missing(value));
+  if (hitch.kind == HitchKind::three_point) {
+    append(missing, linkage_missing(value));
+    append(missing, coupler_missing(value));
+  }
   if (hitch.kind == HitchKind::drawbar) append(missing, drawbar_missing(hitch));
   return missing;
+}
+
+Position coupler_offset(const Case& value) {
+  const QuickCoupler* coupler = coupler_of(value);
+  return coupler == nullptr ? Position() : Position(-coupler->depth->value, Length{}, coupler->rise->value);
 }
 
 Driveline driveline_of(const Case& value) {
@@ -66,6 +105,9 @@ Driveline driveline_of(const Case& value) {
   driveline.rear_joint = value.driveline.rear_joint->value;
   const InputConnection& input = value.implement.input;
   driveline.input = {-input.behind->value, input.lateral->value, input.above->value};
+  const auto angle = [](const Stated<Measured<Angle>>& stated) { return stated ? stated->value : Angle{}; };
+  if (input.yaw || input.pitch) driveline.input_direction = Direction::ahead(angle(input.yaw), -angle(input.pitch));
+  driveline.input = driveline.input + coupler_offset(value);
   const auto& adaptor = value.driveline.adaptor;
   return adaptor && adaptor->present ? with_adaptor(driveline, *adaptor->item.length) : driveline;
 }
@@ -84,7 +126,13 @@ DrivelineTolerance trailed_tolerance(const Case& value) {
   return tolerance;
 }
 
-ThreePointLinkage linkage_of(const Case& value) {
+namespace {
+
+Length value_of(const Stated<MeasuredLength>& length) { return length ? length->value : Length{}; }
+Length tolerance_of(const Stated<MeasuredLength>& length) { return length ? length->tolerance : Length{}; }
+
+/// The linkage but for its top link.
+ThreePointLinkage without_top_link(const Case& value) {
   const Hitch& hitch = value.tractor.hitch;
   ThreePointLinkage linkage;
   linkage.lower_pivot_behind = hitch.lower_pivot_behind->value;
@@ -92,9 +140,67 @@ ThreePointLinkage linkage_of(const Case& value) {
   linkage.lower_link = hitch.lower_link->value;
   linkage.top_pivot_behind = hitch.top_pivot_behind->value;
   linkage.top_pivot_below = hitch.top_pivot_below->value;
-  linkage.top_link = hitch.top_link->value;
-  linkage.mast_height = *value.implement.mast_height;
+  linkage.mast_height = value.implement.mast_height->value;
+  linkage.mast_forward = value_of(value.implement.mast_forward);
+  linkage.span = value_of(hitch.span);
+  linkage.convergence = value_of(hitch.convergence);
   return linkage;
+}
+
+/// How far the lower hitch points may stand from their stated place, along the machine, at the lift where it is level.
+Length reach_tolerance(const MeasuredLength& link, const MeasuredLength& lift) {
+  const auto reach = [](Length l, Length h) {
+    check::within(h.value(), -l.value(), l.value(), {"top link", "tractor.hitch.level_at", "m"});
+    return metres(std::sqrt(((l - h) * (l + h)).value()));
+  };
+  const Length stated = reach(link.value, lift.value);
+  Length most{};
+  for (const double l : {-1.0, 1.0}) {
+    for (const double h : {-1.0, 0.0, 1.0}) {
+      const Length there = reach(link.value + l * link.tolerance, lift.value + h * lift.tolerance);
+      most = std::max(most, math::abs(there - stated));
+    }
+  }
+  // Level links reach the farthest: where the lift may be 0, its ends do not show it.
+  if (math::abs(lift.value) < lift.tolerance) most = std::max(most, link.value + link.tolerance - stated);
+  return most;
+}
+
+} // namespace
+
+MeasuredLength top_link_of(const Case& value) {
+  const Hitch& hitch = value.tractor.hitch;
+  if (hitch.top_link || !hitch.level_at) return hitch.top_link.value_or(MeasuredLength{});
+  const Length length = top_link_for(without_top_link(value), hitch.level_at->value);
+  // Its ends move by no more than all that they rest on; so does what lies between them.
+  const Length along = hitch.lower_pivot_behind->tolerance + hitch.top_pivot_behind->tolerance +
+                       reach_tolerance(*hitch.lower_link, *hitch.level_at) + tolerance_of(value.implement.mast_forward);
+  const Length up = hitch.lower_pivot_below->tolerance + hitch.top_pivot_below->tolerance + hitch.level_at->tolerance +
+                    value.implement.mast_height->tolerance;
+  return {length, metres(std::hypot(along.value(), up.value()))};
+}
+
+ThreePointLinkage linkage_of(const Case& value) {
+  ThreePointLinkage linkage = without_top_link(value);
+  linkage.top_link = top_link_of(value).value;
+  return linkage;
+}
+
+SupportWheel support_wheel_of(const Case& value) {
+  const SupportWheels& wheels = value.implement.support_wheels->item;
+  SupportWheel wheel{wheels.behind->value, wheels.below->value,
+                     value.tractor.shaft_height->value - value.tractor.hitch.lower_pivot_below->value};
+  if (const QuickCoupler* coupler = coupler_of(value)) { // from the ends of the links
+    wheel.behind += coupler->depth->value;
+    wheel.below -= coupler->rise->value;
+  }
+  return wheel;
+}
+
+Pose mounted_pose_of(const Case& value, const LinkagePosition& position, bool slack) {
+  ThreePointLinkage linkage = linkage_of(value);
+  if (slack) linkage.top_link = slack_pose(linkage, support_wheel_of(value), position.lift).top_link;
+  return mounted_pose(linkage, position);
 }
 
 MountedTolerance mounted_tolerance(const Case& value) {
@@ -106,22 +212,56 @@ MountedTolerance mounted_tolerance(const Case& value) {
   tolerance.lower_link = hitch.lower_link->tolerance;
   tolerance.top_pivot_behind = hitch.top_pivot_behind->tolerance;
   tolerance.top_pivot_below = hitch.top_pivot_below->tolerance;
-  tolerance.top_link = hitch.top_link->tolerance;
+  tolerance.top_link = top_link_of(value).tolerance;
+  const auto both = [](const Stated<MeasuredLength>& a, const Stated<MeasuredLength>& b) {
+    return metres(std::hypot(tolerance_of(a).value(), tolerance_of(b).value()));
+  };
+  tolerance.mast = both(value.implement.mast_height, value.implement.mast_forward);
+  tolerance.span = tolerance_of(hitch.span);
+  tolerance.convergence = tolerance_of(hitch.convergence);
+  if (has_support_wheels(value)) {
+    const SupportWheels& wheels = value.implement.support_wheels->item;
+    tolerance.wheel = both(wheels.behind, wheels.below);
+    if (const QuickCoupler* coupler = coupler_of(value)) tolerance.wheel += both(coupler->depth, coupler->rise);
+    tolerance.ground = tolerance_of(value.tractor.shaft_height) + hitch.lower_pivot_below->tolerance;
+  }
   return tolerance;
 }
 
 MountedEnvelope mounted_envelope(const Case& value, const MountedTolerance& tolerance, const MountedRange& positions,
-                                 const EnvelopeOptions& options) {
-  return driveline_envelope(driveline_of(value), linkage_of(value), tolerance, positions, options);
+                                 bool slack, const EnvelopeOptions& options) {
+  const Driveline driveline = driveline_of(value);
+  const ThreePointLinkage linkage = linkage_of(value);
+  if (slack) return driveline_envelope(driveline, linkage, support_wheel_of(value), tolerance, positions, options);
+  return driveline_envelope(driveline, linkage, tolerance, positions, options);
 }
 
 MountedRange positions_of(const Case& value, MachineState state) {
   const Positions positions = positions_in(value, state);
   MountedRange range;
   range.lift = positions.lift;
-  range.yaw = positions.yaw;
-  range.roll = positions.roll;
+  if (positions.sway) range.sway = *positions.sway;
+  if (!positions.sway) range.yaw = positions.yaw;
+  if (positions.difference) range.difference = *positions.difference;
+  if (!positions.difference) range.roll = positions.roll;
   return range;
+}
+
+Placed placed_at(const Case& value, const Positions& positions, const Shares& shares) {
+  const auto part = [](const auto& range, double share) { return (1.0 - share) * range.low + share * range.high; };
+  const Angle yaw = part(positions.yaw, shares.turn);
+  const Angle roll = part(positions.roll, shares.roll);
+  if (is_trailed(value)) {
+    const Angle pitch = part(positions.pitch, shares.tilt);
+    return {{pin_of(value), {yaw, pitch, roll}}, {yaw, pitch, roll, {}}};
+  }
+  const LinkagePosition at{part(positions.lift, shares.tilt),
+                           positions.sway ? part(*positions.sway, shares.turn) : Length{},
+                           positions.difference ? part(*positions.difference, shares.roll) : Length{}};
+  Pose pose = mounted_pose_of(value, at, positions.slack);
+  if (!positions.sway) pose.attitude.yaw = yaw;
+  if (!positions.difference) pose.attitude.roll = roll;
+  return {pose, {pose.attitude.yaw, pose.attitude.pitch, pose.attitude.roll, at.lift}};
 }
 
 AttitudeRange attitudes_of(const Case& value, MachineState state) {

@@ -21,6 +21,9 @@ namespace assessing {
 /// Entries without which no position of the driveline can be found.
 std::vector<std::string> layout_missing(const Case& value);
 
+/// From the ends of the links, which carry the frame of the implement, to its own hitch points.
+Position coupler_offset(const Case& value);
+
 Driveline driveline_of(const Case& value);
 
 /// Place of the pin of a drawbar.
@@ -29,14 +32,36 @@ Position pin_of(const Case& value);
 /// Tolerances of a trailed driveline: its own, those of the input connection and of the pin.
 DrivelineTolerance trailed_tolerance(const Case& value);
 
+/// The top link as stated, or with the length that makes the implement stand level at the stated lift.
+MeasuredLength top_link_of(const Case& value);
+
+/// A quick coupler is reckoned with the input connection: the implement's frame stands at the ends of the links.
 ThreePointLinkage linkage_of(const Case& value);
+
+/// Where a mounted implement stands, on its top link or on its own wheels.
+Pose mounted_pose_of(const Case& value, const LinkagePosition& position, bool slack);
 
 /// Tolerances of a mounted driveline and of its linkage.
 MountedTolerance mounted_tolerance(const Case& value);
 
 /// The proved envelope of a mounted implement over some of its positions, within tolerances all at once.
 MountedEnvelope mounted_envelope(const Case& value, const MountedTolerance& tolerance, const MountedRange& positions,
-                                 const EnvelopeOptions& options);
+                                 bool slack, const EnvelopeOptions& options);
+
+/// A place within the positions of a state: of each of its intervals a share from 0, the low end, to 1.
+struct Shares {
+  double turn = 0.5; ///< yaw or sway
+  double tilt = 0.5; ///< pitch or lift
+  double roll = 0.5; ///< roll or height difference
+};
+
+/// Where the implement stands there, and how a report calls it.
+struct Placed {
+  Pose pose;
+  PoseAt at;
+};
+
+Placed placed_at(const Case& value, const Positions& positions, const Shares& shares);
 
 /// The positions of a mounted implement in a state.
 MountedRange positions_of(const Case& value, MachineState state);

@@ -27,7 +27,7 @@ Length highest_stated(const Case& value) {
 }
 
 /// Where what may foul is stated, with the room that is to be left.
-LiftLimit limit_within(const Case& value, const MountedRange& positions, const DrivelineLimits& limits,
+LiftLimit limit_within(const Case& value, const MountedRange& positions, bool slack, const DrivelineLimits& limits,
                        const FoulingData& fouling, Amount room) {
   EnvelopeOptions options;
   options.with_speed_variation = false;
@@ -36,7 +36,7 @@ LiftLimit limit_within(const Case& value, const MountedRange& positions, const D
   const auto judge = [&](const LengthRange& lift) {
     MountedRange part = positions;
     part.lift = lift;
-    LimitCheck check = check_limits(mounted_envelope(value, tolerance, part, options).envelope, limits);
+    LimitCheck check = check_limits(mounted_envelope(value, tolerance, part, slack, options).envelope, limits);
     if (!check.holds || !fouling.complete()) return check;
     const MountedClearance clear = mounted_clearance(value, part, fouling);
     detail::check_limit(check, clear.least, std::optional<Length>(metres(room.si) + fouling.tolerance),
@@ -73,11 +73,12 @@ const char* lift_fouling_phrase(const FoulingData& fouling) {
 Finding lift_finding(const Case& value, MachineState state, bool driven, Length highest, const FoulingData& fouling) {
   MountedRange positions = positions_of(value, state);
   positions.lift.high = highest;
+  const bool slack = positions_in(value, state).slack;
   const StateLimits limits = state_limits(value, state, driven);
   const Length stated = range_of(value, state)->lift->high;
   const LimitBand room = fouling_band(value);
-  const LiftLimit strictest = limit_within(value, positions, limits.strictest, fouling, room.strictest);
-  const LiftLimit loosest = limit_within(value, positions, limits.loosest, fouling, room.loosest);
+  const LiftLimit strictest = limit_within(value, positions, slack, limits.strictest, fouling, room.strictest);
+  const LiftLimit loosest = limit_within(value, positions, slack, limits.loosest, fouling, room.loosest);
   const bool breaks_low = !strictest.low_end;
   Finding finding = make_finding(Check::lift_limit, Status::ok, breaks_low ? "lift.not_even_low" : "lift.limit");
   if (breaks_low || stated > strictest.allowed) finding.status = Status::caution;

@@ -37,18 +37,28 @@ LimitBand with_stated(LimitBand practice, Amount stated, const char* name) {
   return practice;
 }
 
+namespace {
+
+/// What the case states for a joint in a state; a limit of wide-angle joints comes before that of any joint. At the
+/// headland a trailed implement turns and a mounted one is raised.
+const Stated<Angle>& stated_angle(const Case& value, MachineState state, bool driven, bool wide) {
+  const Limits& own = value.limits;
+  const auto first = [wide](const Stated<Angle>& of_wide, const Stated<Angle>& of_any) -> const Stated<Angle>& {
+    return wide && of_wide ? of_wide : of_any;
+  };
+  if (!driven) return first(own.wide_transport_angle, own.transport_angle);
+  if (state == MachineState::working) return first(own.wide_working_angle, own.working_angle);
+  return first(own.wide_turning_angle, own.lifted_angle ? own.lifted_angle : own.turning_angle);
+}
+
+} // namespace
+
 LimitBand angle_band(const Case& value, MachineState state, bool driven, JointKind kind) {
   const bool wide = kind == JointKind::wide_angle;
   const JointAnglePractice& practice = wide ? wide_angle_joint_practice : plain_joint_practice;
-  const Limits& own = value.limits;
-  const auto stated = [wide](const Stated<Angle>& of_any, const Stated<Angle>& of_wide) {
-    return wide && of_wide ? of_wide : of_any;
-  };
-  if (!driven)
-    return angle_band(wide ? practice.at_rest : plain_at_rest, stated(own.transport_angle, own.wide_transport_angle));
-  if (state == MachineState::working)
-    return angle_band(practice.working, stated(own.working_angle, own.wide_working_angle));
-  return angle_band(practice.turning, stated(own.turning_angle, own.wide_turning_angle));
+  const Stated<Angle>& stated = stated_angle(value, state, driven, wide);
+  if (!driven) return angle_band(wide ? practice.at_rest : plain_at_rest, stated);
+  return angle_band(state == MachineState::working ? practice.working : practice.turning, stated);
 }
 
 std::vector<std::string> telescope_entries_missing(const DrivelineCase& driveline) {

@@ -21,13 +21,13 @@ struct JointsAt {
   PoseIn where;
 };
 
-/// Values from one end of an interval to the other, ends included.
-template <class Q> std::vector<Q> spread(Q low, Q high, int count) {
-  if (low == high) return {low};
-  std::vector<Q> values;
-  values.reserve(static_cast<std::size_t>(count));
-  for (int i = 0; i < count; ++i) values.push_back(low + (static_cast<double>(i) / (count - 1)) * (high - low));
-  return values;
+/// So many shares of an interval, both ends included; one of an interval that is a point.
+template <class Range> std::vector<double> shares(const Range& range, int count) {
+  if (range.low == range.high) return {0.0};
+  std::vector<double> shares;
+  shares.reserve(static_cast<std::size_t>(count));
+  for (int i = 0; i < count; ++i) shares.push_back(static_cast<double>(i) / (count - 1));
+  return shares;
 }
 
 void add_joints(const Driveline& driveline, const Pose& pose, const PoseIn& where, std::vector<JointsAt>& all) {
@@ -37,22 +37,14 @@ void add_joints(const Driveline& driveline, const Pose& pose, const PoseIn& wher
 
 /// Five turns by three pitches (or five lifts) by three rolls of a state.
 void add_positions(const Case& value, MachineState state, std::vector<JointsAt>& all) {
-  const Positions range = positions_in(value, state);
+  const Positions positions = positions_in(value, state);
   const Driveline driveline = driveline_of(value);
-  const bool trailed = is_trailed(value);
-  for (const Angle& yaw : spread(range.yaw.low, range.yaw.high, 5)) {
-    for (const Angle& roll : spread(range.roll.low, range.roll.high, 3)) {
-      if (trailed) {
-        for (const Angle& pitch : spread(range.pitch.low, range.pitch.high, 3)) {
-          add_joints(driveline, {pin_of(value), {yaw, pitch, roll}}, {state, {yaw, pitch, roll, {}}}, all);
-        }
-        continue;
-      }
-      for (const Length& lift : spread(range.lift.low, range.lift.high, 5)) {
-        Pose pose = mounted_pose(linkage_of(value), {lift, {}, {}});
-        pose.attitude.yaw = yaw;
-        pose.attitude.roll = roll;
-        add_joints(driveline, pose, {state, {yaw, pose.attitude.pitch, roll, lift}}, all);
+  const std::vector<double> tilts = is_trailed(value) ? shares(positions.pitch, 3) : shares(positions.lift, 5);
+  for (const double turn : shares(positions.yaw, 5)) {
+    for (const double roll : shares(positions.roll, 3)) {
+      for (const double tilt : tilts) {
+        const Placed placed = placed_at(value, positions, {turn, tilt, roll});
+        add_joints(driveline, placed.pose, {state, placed.at}, all);
       }
     }
   }

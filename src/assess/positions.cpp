@@ -3,6 +3,7 @@
 #include <fieldshaft/hitch.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -70,7 +71,12 @@ void name_missing(std::vector<std::string>& missing, const Entries& entries) {
 template <std::size_t n, class F> Angle greatest_at_ends(const std::array<MeasuredLength, n>& measured, const F& f) {
   Angle greatest{};
   std::array<Length, n> at{};
+  std::size_t loose = 0; // those with a tolerance
+  for (std::size_t i = 0; i < n; ++i) {
+    if (measured[i].tolerance > Length{}) loose |= std::size_t{1} << i;
+  }
   for (std::size_t corner = 0; corner < (std::size_t{1} << n); ++corner) {
+    if ((corner & ~loose) != 0) continue;
     for (std::size_t i = 0; i < n; ++i) {
       const double side = ((corner >> i) & 1U) != 0 ? 1.0 : -1.0;
       at[i] = measured[i].value + side * measured[i].tolerance;
@@ -124,15 +130,44 @@ AngleRange roll_of_drops(const Case& value, const StateRange& range) {
           lean(drop.implement_right, own) + lean(drop.tractor_left, of_tractor)};
 }
 
+/// asin(part/whole) at the end of the whole's tolerance that makes it greater.
+AngleRange angles_of(const LengthRange& part, const MeasuredLength& whole, const char* entry) {
+  const Length shortest = whole.value - whole.tolerance;
+  const auto angle = [&](Length l) {
+    check::within(l.value(), -shortest.value(), shortest.value(), {"positions", entry, "m"});
+    return l == Length{} ? Angle{} : radians(std::asin(l / shortest));
+  };
+  return {angle(part.low), angle(part.high)};
+}
+
+/// A sway to the left turns the implement's front end to the right of the links' meeting point: yaw below 0.
+AngleRange yaw_of_sway(const Case& value, const LengthRange& sway) {
+  const AngleRange turned = angles_of(sway, *value.tractor.hitch.convergence, "sway");
+  return {-turned.high, -turned.low};
+}
+
+AngleRange yaw_in(const Case& value, const StateRange& range) {
+  if (turns_measured(range)) return yaw_of_turns(value, range);
+  if (range.sway) return yaw_of_sway(value, {range.sway->low, range.sway->high});
+  return angle_range(*range.yaw);
+}
+
 AngleRange roll_in(const Case& value, const StateRange& range) {
   if (range.roll) return angle_range(*range.roll);
+  if (range.lower_link_difference)
+    return angles_of({range.lower_link_difference->low, range.lower_link_difference->high}, *value.tractor.hitch.span,
+                     "lower_link_difference");
   if (drop_measured(range)) return roll_of_drops(value, range);
   const Angle most = range.side_slope->value + range.side_slope->tolerance;
   return {-most, most};
 }
 
-RangeOrigin origin(const char* of, const Entries& entries) {
-  RangeOrigin origin{of, {}};
+template <class Range> AmountRange amounts_of(const Range& range) {
+  return {amount_of(range.low), amount_of(range.high)};
+}
+
+RangeOrigin origin(const char* of, const AngleRange& range, const Entries& entries) {
+  RangeOrigin origin{of, amounts_of(range), {}};
   for (const Named& entry : entries) {
     if (entry.length)
       origin.from.push_back({entry.entry, amount_of(entry.length->value), amount_of(entry.length->tolerance)});
@@ -154,26 +189,54 @@ std::string range_path(MachineState state) {
 
 bool is_trailed(const Case& value) { return value.tractor.hitch.kind == HitchKind::drawbar; }
 
+bool has_support_wheels(const Case& value) {
+  return value.implement.support_wheels && value.implement.support_wheels->present;
+}
+
+std::vector<std::string> wheels_missing(const Case& value) {
+  if (!has_support_wheels(value)) return {"implement.support_wheels"};
+  const SupportWheels& wheels = value.implement.support_wheels->item;
+  return unstated({{wheels.behind.has_value(), "implement.support_wheels.behind"},
+                   {wheels.below.has_value(), "implement.support_wheels.below"},
+                   {value.tractor.shaft_height.has_value(), "tractor.shaft_height"}});
+}
+
+namespace {
+
+void name_trailed(std::vector<std::string>& missing, const Case& value, const StateRange& range,
+                  const std::string& path) {
+  if (turns_measured(range)) name_missing(missing, turn_entries(value, range, path));
+  if (!turns_measured(range) && !range.yaw) missing.push_back(path + ".yaw");
+  if (drop_measured(range)) name_missing(missing, drop_entries(value, range, path));
+  if (!drop_measured(range) && !range.roll && !range.side_slope) missing.push_back(path + ".roll");
+  if (ground_measured(range)) name_missing(missing, ground_entries(value, range, path));
+  if (!ground_measured(range) && !range.pitch) missing.push_back(path + ".pitch");
+}
+
+void name_mounted(std::vector<std::string>& missing, const Case& value, const StateRange& range,
+                  const std::string& path) {
+  const Hitch& hitch = value.tractor.hitch;
+  if (!range.sway && !range.yaw) missing.push_back(path + ".yaw");
+  if (range.sway && !hitch.convergence) missing.emplace_back("tractor.hitch.convergence");
+  if (!range.lower_link_difference && !range.roll) missing.push_back(path + ".roll");
+  if (range.lower_link_difference && !hitch.span) missing.emplace_back("tractor.hitch.span");
+  if (!range.lift) missing.push_back(path + ".lift");
+  if (has_support_wheels(value) && !range.top_link) missing.push_back(path + ".top_link");
+  if (range.top_link != TopLink::slack) return;
+  for (std::string& entry : wheels_missing(value)) missing.push_back(std::move(entry));
+}
+
+} // namespace
+
 std::vector<std::string> positions_missing(const Case& value, MachineState state) {
   const StateRange range = range_of(value, state).value_or(StateRange{});
   const std::string path = range_path(state);
   std::vector<std::string> missing;
-  if (turns_measured(range)) {
-    name_missing(missing, turn_entries(value, range, path));
-  } else if (!range.yaw) {
-    missing.push_back(path + ".yaw");
+  if (is_trailed(value)) {
+    name_trailed(missing, value, range, path);
+  } else {
+    name_mounted(missing, value, range, path);
   }
-  if (drop_measured(range)) {
-    name_missing(missing, drop_entries(value, range, path));
-  } else if (!range.roll && !range.side_slope) {
-    missing.push_back(path + ".roll");
-  }
-  if (is_trailed(value) && ground_measured(range)) {
-    name_missing(missing, ground_entries(value, range, path));
-  } else if (is_trailed(value) && !range.pitch) {
-    missing.push_back(path + ".pitch");
-  }
-  if (!is_trailed(value) && !range.lift) missing.push_back(path + ".lift");
   if (!range.driven) missing.push_back(path + ".driven");
   return missing;
 }
@@ -181,26 +244,56 @@ std::vector<std::string> positions_missing(const Case& value, MachineState state
 Positions positions_in(const Case& value, MachineState state) {
   const StateRange& range = *range_of(value, state);
   Positions positions;
-  positions.yaw = turns_measured(range) ? yaw_of_turns(value, range) : angle_range(*range.yaw);
+  positions.yaw = yaw_in(value, range);
   positions.roll = roll_in(value, range);
   if (is_trailed(value)) {
     positions.pitch = ground_measured(range) ? pitch_of_ground(value, range) : angle_range(*range.pitch);
-  } else {
-    positions.lift = {range.lift->low, range.lift->high};
+    return positions;
   }
+  positions.lift = {range.lift->low, range.lift->high};
+  if (range.sway) positions.sway = LengthRange{range.sway->low, range.sway->high};
+  if (range.lower_link_difference)
+    positions.difference = LengthRange{range.lower_link_difference->low, range.lower_link_difference->high};
+  positions.slack = range.top_link == TopLink::slack;
   return positions;
 }
 
+namespace {
+
+/// An interval that moves along with a measured length.
+RangeOrigin origin_of_links(const char* of, const AngleRange& range, const std::string& path,
+                            const Interval<Length>& moves, const char* entry, const MeasuredLength& length) {
+  const Amount none = amount_of(Length{});
+  return {of,
+          amounts_of(range),
+          {{path + "[0]", amount_of(moves.low), none},
+           {path + "[1]", amount_of(moves.high), none},
+           {entry, amount_of(length.value), amount_of(length.tolerance)}}};
+}
+
+} // namespace
+
 std::vector<RangeOrigin> range_origins(const Case& value, MachineState state) {
   const StateRange& range = *range_of(value, state);
+  const Positions positions = positions_in(value, state);
   const std::string path = range_path(state);
   std::vector<RangeOrigin> origins;
-  if (turns_measured(range)) origins.push_back(origin("yaw", turn_entries(value, range, path)));
-  if (ground_measured(range)) origins.push_back(origin("pitch", ground_entries(value, range, path)));
-  if (drop_measured(range)) origins.push_back(origin("roll", drop_entries(value, range, path)));
+  if (turns_measured(range)) origins.push_back(origin("yaw", positions.yaw, turn_entries(value, range, path)));
+  if (ground_measured(range)) origins.push_back(origin("pitch", positions.pitch, ground_entries(value, range, path)));
+  if (drop_measured(range)) origins.push_back(origin("roll", positions.roll, drop_entries(value, range, path)));
   if (!range.roll && range.side_slope) {
     origins.push_back(
-        {"roll", {{path + ".side_slope", amount_of(range.side_slope->value), amount_of(range.side_slope->tolerance)}}});
+        {"roll",
+         amounts_of(positions.roll),
+         {{path + ".side_slope", amount_of(range.side_slope->value), amount_of(range.side_slope->tolerance)}}});
+  }
+  if (range.sway) {
+    origins.push_back(origin_of_links("yaw", positions.yaw, path + ".sway", *range.sway, "tractor.hitch.convergence",
+                                      *value.tractor.hitch.convergence));
+  }
+  if (range.lower_link_difference) {
+    origins.push_back(origin_of_links("roll", positions.roll, path + ".lower_link_difference",
+                                      *range.lower_link_difference, "tractor.hitch.span", *value.tractor.hitch.span));
   }
   return origins;
 }

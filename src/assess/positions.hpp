@@ -33,14 +33,23 @@ struct Positions {
   AngleRange yaw{};
   AngleRange pitch{}; ///< trailed
   AngleRange roll{};
-  LengthRange lift{}; ///< mounted
+  LengthRange lift{};                    ///< mounted
+  std::optional<LengthRange> sway;       ///< mounted: what the yaw follows from
+  std::optional<LengthRange> difference; ///< mounted: what the roll follows from
+  bool slack = false;                    ///< mounted: the top link is, and the implement stands on its wheels
 };
+
+/// Entries without which an implement does not stand on its own wheels.
+std::vector<std::string> wheels_missing(const Case& value);
+
+/// Whether a mounted implement has wheels of its own, so that each position must say what its top link does.
+bool has_support_wheels(const Case& value);
 
 /// Wants `positions_missing` to be empty. An InputError where measurements cannot be together, such as a turn tighter
 /// than the tongue allows.
 Positions positions_in(const Case& value, MachineState state);
 
-/// The ranges of a state that follow from measurements, and from which.
+/// What of a state follows from measurements, and from which.
 std::vector<RangeOrigin> range_origins(const Case& value, MachineState state);
 
 } // namespace assessing

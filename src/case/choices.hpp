@@ -73,6 +73,19 @@ template <> struct Words<HitchKind> {
   static constexpr std::array<Choice<HitchKind>, 2> list{
       {{HitchKind::drawbar, "drawbar"}, {HitchKind::three_point, "three-point"}}};
 };
+template <> struct Words<LinkageCategory> {
+  static constexpr std::array<Choice<LinkageCategory>, 8> list{{{LinkageCategory::one, "1"},
+                                                                {LinkageCategory::one_narrow, "1N"},
+                                                                {LinkageCategory::two, "2"},
+                                                                {LinkageCategory::two_narrow, "2N"},
+                                                                {LinkageCategory::three, "3"},
+                                                                {LinkageCategory::three_narrow, "3N"},
+                                                                {LinkageCategory::four, "4"},
+                                                                {LinkageCategory::four_narrow, "4N"}}};
+};
+template <> struct Words<TopLink> {
+  static constexpr std::array<Choice<TopLink>, 2> list{{{TopLink::tight, "tight"}, {TopLink::slack, "slack"}}};
+};
 template <> struct Words<DeviceKind> {
   static constexpr std::array<Choice<DeviceKind>, 3> list{{{DeviceKind::friction_clutch, "friction clutch"},
                                                            {DeviceKind::shear_bolt, "shear bolt"},

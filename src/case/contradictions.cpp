@@ -311,7 +311,8 @@ void check_torsion(Problems& problems, const TorsionCase& torsion) {
 void check_hitch(Problems& problems, const Hitch& hitch, const FoulingParts& fouling) {
   const bool drawbar_data = hitch.distance || hitch.drop || hitch.lateral;
   const bool linkage_data = hitch.lower_pivot_behind || hitch.lower_pivot_below || hitch.lower_link ||
-                            hitch.top_pivot_behind || hitch.top_pivot_below || hitch.top_link;
+                            hitch.top_pivot_behind || hitch.top_pivot_below || hitch.top_link || hitch.level_at ||
+                            hitch.span || hitch.convergence || hitch.category || hitch.quick_coupler;
   if (hitch.kind == HitchKind::drawbar && linkage_data) {
     problems.push_back({"tractor.hitch", "a drawbar with linkage dimensions", "distance, drop and lateral"});
   }
@@ -321,6 +322,10 @@ void check_hitch(Problems& problems, const Hitch& hitch, const FoulingParts& fou
   }
   if (hitch.kind == HitchKind::drawbar && fouling.lower_links) {
     problems.push_back({"fouling.lower_links", "lower links beside a drawbar", "no lower links"});
+  }
+  if (hitch.top_link && hitch.level_at) {
+    problems.push_back({"tractor.hitch.top_link", "stands beside level_at",
+                        "either the top link's length, or the lift at which the implement stands level"});
   }
   if (!hitch.kind && (drawbar_data || linkage_data)) {
     problems.push_back({"tractor.hitch.kind", "missing", "\"drawbar\" or \"three-point\" beside its dimensions"});
@@ -335,6 +340,9 @@ void check_origins(Problems& problems, const std::string& path, const StateRange
   };
   both(range.yaw.has_value(), range.left_turn_radius || range.right_turn_radius, "yaw", "a turning radius",
        "either yaw, or left_turn_radius and right_turn_radius");
+  both(range.yaw.has_value(), range.sway.has_value(), "yaw", "a sway", "either yaw or sway");
+  both(range.roll.has_value(), range.lower_link_difference.has_value(), "roll", "a height difference of the links",
+       "either roll or lower_link_difference");
   both(range.pitch.has_value(), range.hollow_radius || range.crest_radius, "pitch", "the radius of a hollow or crest",
        "either pitch, or hollow_radius and crest_radius");
   both(range.roll.has_value(), range.side_slope || range.wheel_drop, "roll", "a side slope or a wheel drop",
@@ -353,6 +361,35 @@ void refuse_wheels(Problems& problems, const std::string& path, const StateRange
                                                   {range.wheel_drop.has_value(), ".wheel_drop"}};
   for (const auto& [there, key] : entries) {
     if (there) problems.push_back({path + key, "stated", "nothing: the implement hangs on the links"});
+  }
+}
+
+void refuse_links(Problems& problems, const std::string& path, const StateRange& range) {
+  const std::pair<bool, const char*> entries[] = {{range.sway.has_value(), ".sway"},
+                                                  {range.lower_link_difference.has_value(), ".lower_link_difference"},
+                                                  {range.top_link.has_value(), ".top_link"}};
+  for (const auto& [there, key] : entries) {
+    if (there) problems.push_back({path + key, "stated", "nothing: the implement is trailed on a drawbar"});
+  }
+}
+
+/// A top link hangs slack only where wheels carry the implement.
+void check_slack(Problems& problems, const std::string& path, const Implement& implement, Stated<TopLink> top_link) {
+  const bool no_wheels = implement.support_wheels && !implement.support_wheels->present;
+  if (top_link != TopLink::slack || !no_wheels) return;
+  problems.push_back({path + ".top_link", "\"slack\"", "\"tight\": implement.support_wheels is \"none\""});
+}
+
+/// A trailed machine turns at the headland, a mounted one is raised there: one limit for each.
+void check_headland_limit(Problems& problems, const Case& value) {
+  const Stated<HitchKind>& kind = value.tractor.hitch.kind;
+  if (kind == HitchKind::drawbar && value.limits.lifted_angle) {
+    problems.push_back({"limits.lifted_angle", text_of(amount_of(*value.limits.lifted_angle)),
+                        "limits.turning_angle: a trailed implement is not raised"});
+  }
+  if (kind == HitchKind::three_point && value.limits.turning_angle && value.limits.lifted_angle) {
+    problems.push_back({"limits.turning_angle", text_of(amount_of(*value.limits.turning_angle)),
+                        "lifted_angle alone: a mounted implement is raised to turn"});
   }
 }
 
@@ -376,6 +413,8 @@ void check_ranges(Problems& problems, const Case& value) {
     const std::string path = std::string("range.") + state.name;
     check_origins(problems, path, *state.range);
     if (value.tractor.hitch.kind == HitchKind::three_point) refuse_wheels(problems, path, *state.range);
+    if (value.tractor.hitch.kind == HitchKind::drawbar) refuse_links(problems, path, *state.range);
+    check_slack(problems, path, value.implement, state.range->top_link);
     if (value.tractor.hitch.kind == HitchKind::drawbar && state.range->lift) {
       problems.push_back({path + ".lift", "a lift", "no lift: the implement is trailed on a drawbar"});
     }
@@ -409,6 +448,7 @@ void find_contradictions(const Case& value, Problems& problems) {
   if (value.torsion) check_torsion(problems, *value.torsion);
   check_hitch(problems, value.tractor.hitch, value.fouling);
   check_ranges(problems, value);
+  check_headland_limit(problems, value);
   check_prices(problems, value.prices, value.season);
 }
 

@@ -95,6 +95,12 @@ template <class V> void fields(V& v, Engine& engine) {
   v.field("torque_rise", engine.torque_rise, fraction, "peak torque over rated torque, less one: \"25 %\"");
 }
 
+template <class V> void fields(V& v, QuickCoupler& coupler) {
+  v.field("depth", coupler.depth, not_negative,
+          "ends of the lower links to the implement's lower hitch points, rearwards");
+  v.field("rise", coupler.rise, any_size, "ends of the lower links up to the implement's lower hitch points");
+}
+
 template <class V> void fields(V& v, Hitch& hitch) {
   v.choice("kind", hitch.kind, "what the implement hangs on");
   v.field("distance", hitch.distance, above_zero, "drawbar: PTO shaft end to the hitch pin, horizontally");
@@ -110,6 +116,13 @@ template <class V> void fields(V& v, Hitch& hitch) {
   v.field("top_pivot_below", hitch.top_pivot_below, any_size,
           "three-point: front pivot of the top link below the PTO axis (above: negative)");
   v.field("top_link", hitch.top_link, above_zero, "three-point: length of the top link");
+  v.field("level_at", hitch.level_at, any_size,
+          "three-point, instead of top_link: the lift at which the implement stands level");
+  v.field("span", hitch.span, above_zero, "three-point: between the lower hitch points");
+  v.field("convergence", hitch.convergence, above_zero,
+          "three-point: where the lines of the lower links meet, ahead of the lower hitch points");
+  v.choice("category", hitch.category, "three-point: category of the linkage");
+  v.fitted("quick_coupler", hitch.quick_coupler, "three-point: coupler between links and implement, or \"none\"");
 }
 
 template <class V> void fields(V& v, Tractor& tractor) {
@@ -140,7 +153,14 @@ template <class V> void fields(V& v, InputConnection& input) {
   v.field("above", input.above, any_size, "input shaft axis above the pin's contact height or the lower hitch points");
   v.field("lateral", input.lateral, any_size, "input shaft axis to the left of the pin");
   v.field("bearing_span", input.bearing_span, above_zero, "distance of the two bearings that carry the input shaft");
+  v.field("yaw", input.yaw, quarter_turn, "input shaft turned from straight forward; positive: it points to the left");
+  v.field("pitch", input.pitch, quarter_turn, "input shaft tilted, the machine level; positive: it points downwards");
   v.choice("guard", input.guard, "guard of the power input connection");
+}
+
+template <class V> void fields(V& v, SupportWheels& wheels) {
+  v.field("behind", wheels.behind, above_zero, "lower hitch points to the wheels' lowest point, rearwards");
+  v.field("below", wheels.below, not_negative, "lower hitch points down to it, the machine level");
 }
 
 template <class V> void fields(V& v, Implement& implement) {
@@ -163,7 +183,13 @@ template <class V> void fields(V& v, Implement& implement) {
   v.field("hydraulic_power", implement.hydraulic_power, not_negative,
           "power that its hydraulics take from the engine in work");
   v.field("mass", implement.mass, above_zero, "mass with its load in the heaviest work");
-  v.field("mast_height", implement.mast_height, above_zero, "mounted: upper hitch point above the lower ones");
+  v.field("mast_height", implement.mast_height, above_zero,
+          "mounted: upper hitch point above the lower ones; of a quick coupler, where one is fitted");
+  v.field("mast_forward", implement.mast_forward, any_size, "mounted: upper hitch point ahead of the lower ones");
+  v.field("lower_pin", implement.lower_pin, above_zero, "mounted: diameter of the lower hitch pins");
+  v.field("upper_pin", implement.upper_pin, above_zero, "mounted: diameter of the upper hitch pin");
+  v.fitted("support_wheels", implement.support_wheels,
+           "mounted: wheels that carry it while the top link is slack, or \"none\"");
   v.field("tongue_length", implement.tongue_length, above_zero, "trailed: hitch pin to the implement's axle");
   v.field("track", implement.track, above_zero, "between the middles of the implement's wheels");
   v.object("input", implement.input, "power input connection");
@@ -191,6 +217,7 @@ template <class V> void fields(V& v, HandCheck& check) {
   v.field("pitch", check.pitch, quarter_turn, "trailed: pitch then; positive in a hollow");
   v.field("roll", check.roll, quarter_turn, "roll then; positive: the implement's left side up");
   v.field("lift", check.lift, any_size, "mounted: lower hitch points above the front pivots of the lower links then");
+  v.choice("top_link", check.top_link, "mounted with support wheels: the top link then");
 }
 
 template <class V> void fields(V& v, MiddleMember& middle) {
@@ -270,6 +297,10 @@ template <class V> void fields(V& v, StateRange& state) {
   v.interval("pitch", state.pitch, quarter_turn, "pitch of the implement; positive in a hollow, negative over a crest");
   v.interval("roll", state.roll, quarter_turn, "roll of the implement; positive: its left side up");
   v.interval("lift", state.lift, any_size, "mounted: lower hitch points above the front pivots of the lower links");
+  v.interval("sway", state.sway, any_size, "mounted, instead of yaw: lower hitch points to the left; right: negative");
+  v.interval("lower_link_difference", state.lower_link_difference, any_size,
+             "mounted, instead of roll: left lower hitch point above the right one");
+  v.choice("top_link", state.top_link, "mounted with support wheels: whether the top link holds it or hangs slack");
   v.field(
       "left_turn_radius", state.left_turn_radius, above_zero,
       "instead of yaw: tightest steady turn to the left, centre of the turn to the middle of the tractor's rear axle");
@@ -295,6 +326,8 @@ template <class V> void fields(V& v, WorkingRange& range) {
 template <class V> void fields(V& v, Limits& limits) {
   v.field("working_angle", limits.working_angle, joint_limit, "largest joint angle in work");
   v.field("turning_angle", limits.turning_angle, joint_limit, "largest joint angle while turning under power");
+  v.field("lifted_angle", limits.lifted_angle, joint_limit,
+          "mounted: largest joint angle while it is raised at the headland under power");
   v.field("transport_angle", limits.transport_angle, joint_limit, "largest joint angle with the PTO at rest");
   v.field("wide_working_angle", limits.wide_working_angle, joint_limit, "wide-angle joints: largest angle in work");
   v.field("wide_turning_angle", limits.wide_turning_angle, joint_limit,

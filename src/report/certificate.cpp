@@ -41,6 +41,7 @@ std::string positions_of(const StateEnvelope& envelope, UnitStyle style) {
   if (envelope.pitch) text += ", " + say("certificate.pitch", {{"range", from_to(*envelope.pitch, style)}});
   text += ", " + say("certificate.roll", {{"range", from_to(envelope.roll, style)}});
   if (envelope.lift) text += ", " + say("certificate.lift", {{"range", from_to(*envelope.lift, style)}});
+  if (envelope.slack_top_link) text += ", " + say("certificate.slack");
   return text;
 }
 
@@ -67,18 +68,21 @@ std::string measured_text(const MeasuredEntry& entry, UnitStyle style) {
   return entry.tolerance.si > 0.0 ? value + " ± " + to_string(entry.tolerance, style) : value;
 }
 
+const char* phrase_of(const RangeOrigin& origin) {
+  if (origin.of == "yaw") return "certificate.yaw";
+  if (origin.of == "pitch") return "certificate.pitch";
+  return origin.of == "roll" ? "certificate.roll" : "certificate.top_link";
+}
+
 /// Which angles of a state follow from measurements, and from which.
 void add_origins(std::vector<std::string>& sentences, const StateEnvelope& envelope, UnitStyle style) {
   for (const RangeOrigin& origin : envelope.origins) {
-    const AmountRange& range = origin.of == "yaw"    ? envelope.yaw
-                               : origin.of == "roll" ? envelope.roll
-                                                     : *envelope.pitch;
     std::string entries;
     for (const MeasuredEntry& entry : origin.from)
       entries += (entries.empty() ? "" : ", ") + measured_text(entry, style);
     sentences.push_back(
         say("certificate.measured", {{"state", state_text(envelope.state)},
-                                     {"angle", say("certificate." + origin.of, {{"range", from_to(range, style)}})},
+                                     {"angle", say(phrase_of(origin), {{"range", from_to(origin.range, style)}})},
                                      {"entries", entries}}));
   }
 }

@@ -73,7 +73,7 @@ Json origin_json(const RangeOrigin& origin, UnitStyle style) {
                     {"value", amount_json(entry.value, style)},
                     {"tolerance", amount_json(entry.tolerance, style)}});
   }
-  return {{"of", origin.of}, {"from", std::move(from)}};
+  return {{"of", origin.of}, {"range", range_json(origin.range)}, {"from", std::move(from)}};
 }
 
 Json envelope_json(const StateEnvelope& envelope, UnitStyle style) {
@@ -81,6 +81,7 @@ Json envelope_json(const StateEnvelope& envelope, UnitStyle style) {
   if (envelope.pitch) json["pitch"] = range_json(*envelope.pitch);
   json["roll"] = range_json(envelope.roll);
   if (envelope.lift) json["lift"] = range_json(*envelope.lift);
+  if (envelope.slack_top_link) json["top_link"] = "slack";
   json["measured"] = Json::array();
   for (const RangeOrigin& origin : envelope.origins) json["measured"].push_back(origin_json(origin, style));
   json["front_angle"] = extreme_json(envelope.front_angle, style);

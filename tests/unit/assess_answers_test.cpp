@@ -632,6 +632,303 @@ TEST_CASE("a measured range that lacks something, or cannot be, is not known and
   CHECK(status_of(tight, Check::cut_list) == Status::not_known);
 }
 
+namespace {
+
+/// The mounted mower without any tolerance, its links' places known.
+Json exact_mounted() {
+  Json document = mounted();
+  document["tractor"]["hitch"] = {{"kind", "three-point"},         {"lower_pivot_behind", "-250 mm"},
+                                  {"lower_pivot_below", "150 mm"}, {"lower_link", "900 mm"},
+                                  {"top_pivot_behind", "-150 mm"}, {"top_pivot_below", "-250 mm"},
+                                  {"top_link", "700 mm"},          {"span", "825 mm"},
+                                  {"convergence", "2 m"}};
+  document["implement"]["input"] = {{"behind", "450 mm"}, {"above", "250 mm"}, {"lateral", "0 mm"}};
+  document["driveline"]["front_joint"] = document["driveline"]["rear_joint"] = "60 mm";
+  return document;
+}
+
+/// Two assessments that prove the same of every state, but for what the searches leave open.
+void check_same_bounds(const Assessment& a, const Assessment& b) {
+  REQUIRE(a.envelopes.size() == 3);
+  REQUIRE(b.envelopes.size() == 3);
+  constexpr double gap = 2e-4; // twice 0.1 mm and 0.01°
+  for (std::size_t i = 0; i < 3; ++i) {
+    CHECK(std::abs(a.envelopes[i].front_angle.bound.si - b.envelopes[i].front_angle.bound.si) < 2.0 * gap);
+    CHECK(std::abs(a.envelopes[i].rear_angle.bound.si - b.envelopes[i].rear_angle.bound.si) < 2.0 * gap);
+    CHECK(std::abs(a.envelopes[i].longest.bound.si - b.envelopes[i].longest.bound.si) < gap);
+    CHECK(std::abs(a.envelopes[i].shortest.bound.si - b.envelopes[i].shortest.bound.si) < gap);
+  }
+}
+
+ThreePointLinkage linkage_of_example() {
+  ThreePointLinkage l;
+  l.lower_pivot_behind = millimetres(-250);
+  l.lower_pivot_below = millimetres(150);
+  l.lower_link = millimetres(900);
+  l.top_pivot_behind = millimetres(-150);
+  l.top_pivot_below = millimetres(-250);
+  l.top_link = millimetres(700);
+  l.mast_height = millimetres(610);
+  l.span = millimetres(825);
+  l.convergence = metres(2.0);
+  return l;
+}
+
+} // namespace
+
+TEST_CASE("the lift at which a machine stands level stands for the top link, wider by every tolerance") {
+  Json stated = exact_mounted();
+  stated["tractor"]["hitch"]["top_link"] =
+      millimetres_text(top_link_for(linkage_of_example(), millimetres(-200)).value());
+  Json level = exact_mounted();
+  level["tractor"]["hitch"].erase("top_link");
+  level["tractor"]["hitch"]["level_at"] = "-200 mm";
+  check_same_bounds(assessed(stated), assessed(level));
+  const Assessment assessment = assessed(level);
+  REQUIRE(assessment.envelopes[0].origins.size() == 1);
+  CHECK(assessment.envelopes[0].origins[0].of == "top_link");
+  CHECK(unwrapped(to_text(assessment)).find("a top link of") != std::string::npos);
+  // Every machine within the tolerances that stands level at a lift within its own has a top link within the interval.
+  level["tractor"]["hitch"]["level_at"] = "-10 mm ± 30 mm";
+  level["tractor"]["hitch"]["lower_link"] = "900 mm ± 5 mm";
+  level["tractor"]["hitch"]["lower_pivot_below"] = "150 mm ± 8 mm";
+  level["tractor"]["hitch"]["top_pivot_behind"] = "-150 mm ± 10 mm";
+  level["implement"]["mast_height"] = "610 mm ± 6 mm";
+  const AmountRange length = assessed(level).envelopes[0].origins[0].range;
+  for (int corner = 0; corner < 32; ++corner) {
+    const auto end = [corner](int bit, double mm) { return millimetres((corner >> bit & 1) != 0 ? mm : -mm); };
+    ThreePointLinkage l = linkage_of_example();
+    l.lower_link += end(0, 5);
+    l.lower_pivot_below += end(1, 8);
+    l.top_pivot_behind += end(2, 10);
+    l.mast_height += end(3, 6);
+    const double own = top_link_for(l, millimetres(-10) + end(4, 30)).value();
+    CHECK(own >= length.low.si);
+    CHECK(own <= length.high.si);
+  }
+  level["tractor"]["hitch"]["level_at"] = "-890 mm ± 20 mm"; // beyond the reach of the links
+  CHECK(reason_of(assessed(level), Check::working_angle) == "angle.impossible");
+}
+
+TEST_CASE("a quick coupler moves the implement, as the input connection that much further back") {
+  Json coupled = exact_mounted();
+  coupled["tractor"]["hitch"]["quick_coupler"] = {{"depth", "110 mm"}, {"rise", "15 mm"}};
+  Json moved = exact_mounted();
+  moved["implement"]["input"]["behind"] = "560 mm";
+  moved["implement"]["input"]["above"] = "265 mm";
+  check_same_bounds(assessed(coupled), assessed(moved));
+  coupled["tractor"]["hitch"]["quick_coupler"].erase("rise");
+  CHECK(found(assessed(coupled), Check::working_angle).missing ==
+        std::vector<std::string>{"tractor.hitch.quick_coupler.rise"});
+  coupled["tractor"]["hitch"]["quick_coupler"] = "none";
+  check_same_bounds(assessed(coupled), assessed(exact_mounted()));
+}
+
+TEST_CASE("sway and height difference of the lower links: closed forms, sides, tolerances, missing companions") {
+  Json document = exact_mounted();
+  for (const char* state : {"working", "turning", "transport"}) {
+    document["range"][state].erase("yaw");
+    document["range"][state].erase("roll");
+    document["range"][state]["sway"] = {"-40 mm", "80 mm"};
+    document["range"][state]["lower_link_difference"] = {"-20 mm", "60 mm"};
+  }
+  const Assessment assessment = assessed(document);
+  REQUIRE(assessment.envelopes.size() == 3);
+  const StateEnvelope& working = assessment.envelopes[0];
+  // To the left the implement turns about the point where the links meet ahead of it: its front to the right.
+  CHECK(working.yaw.low.si == doctest::Approx(-std::asin(0.08 / 2.0)));
+  CHECK(working.yaw.high.si == doctest::Approx(std::asin(0.04 / 2.0)));
+  CHECK(working.roll.low.si == doctest::Approx(-std::asin(0.02 / 0.825)));
+  CHECK(working.roll.high.si == doctest::Approx(std::asin(0.06 / 0.825)));
+  CHECK(working.origins.size() == 2);
+  // No pose of the linkage lies outside.
+  Driveline line;
+  line.front_joint = line.rear_joint = millimetres(60);
+  line.input = Position(millimetres(-450), Length{}, millimetres(250));
+  for (int i = 0; i <= 8; ++i) {
+    for (int j = 0; j <= 4; ++j) {
+      const LinkagePosition at{millimetres(-320 + 10 * i), millimetres(-40 + 30 * j), millimetres(-20 + 20 * j)};
+      const DrivelineState s = driveline_at(line, mounted_pose(linkage_of_example(), at));
+      CHECK(s.front_angle.value() <= working.front_angle.bound.si);
+      CHECK(s.rear_angle.value() <= working.rear_angle.bound.si);
+      CHECK(s.length.value() <= working.longest.bound.si);
+      CHECK(s.length.value() >= working.shortest.bound.si);
+    }
+  }
+  Json mirror = document;
+  Json loose = document;
+  for (const char* state : {"working", "turning", "transport"}) {
+    mirror["range"][state]["sway"] = {"-80 mm", "40 mm"};
+    mirror["range"][state]["lower_link_difference"] = {"-60 mm", "20 mm"};
+  }
+  check_same_bounds(assessment, assessed(mirror)); // nothing of the machine is off centre
+  loose["tractor"]["hitch"]["convergence"] = "2 m ± 300 mm";
+  loose["tractor"]["hitch"]["span"] = "825 mm ± 10 mm";
+  const StateEnvelope wider = assessed(loose).envelopes[0];
+  CHECK(wider.yaw.low.si == doctest::Approx(-std::asin(0.08 / 1.7)));
+  CHECK(wider.roll.high.si == doctest::Approx(std::asin(0.06 / 0.815)));
+  CHECK(wider.front_angle.bound.si > working.front_angle.bound.si);
+  CHECK(wider.longest.bound.si >= working.longest.bound.si);
+  document["tractor"]["hitch"].erase("convergence");
+  CHECK(found(assessed(document), Check::working_angle).missing ==
+        std::vector<std::string>{"tractor.hitch.convergence"});
+  document["tractor"]["hitch"]["convergence"] = "2 m";
+  document["range"]["working"]["sway"] = {"-2.1 m", "0 mm"}; // farther than the links reach
+  CHECK(reason_of(assessed(document), Check::working_angle) == "angle.impossible");
+}
+
+TEST_CASE("a slack top link on support wheels: its pose, what it asks for, and no silent choice") {
+  Json document = exact_mounted();
+  document["implement"]["support_wheels"] = {{"behind", "1.5 m"}, {"below", "400 mm"}};
+  document["tractor"]["shaft_height"] = "700 mm";
+  CHECK(found(assessed(document), Check::working_angle).missing == std::vector<std::string>{"range.working.top_link"});
+  document["range"]["working"]["top_link"] = "slack";
+  document["range"]["turning"]["top_link"] = document["range"]["transport"]["top_link"] = "tight";
+  document["range"]["working"]["lift"] = {"-300 mm", "-300 mm"};
+  document["range"]["working"]["roll"] = {"0 deg", "0 deg"};
+  const Assessment assessment = assessed(document);
+  REQUIRE(assessment.envelopes.size() == 3);
+  Driveline line;
+  line.front_joint = line.rear_joint = millimetres(60);
+  line.input = Position(millimetres(-450), Length{}, millimetres(250));
+  // The pivots stand 150 mm below the shaft: 550 mm above the ground.
+  const SupportWheel wheel{millimetres(1500), millimetres(400), millimetres(550)};
+  const DrivelineState s = driveline_at(line, slack_pose(linkage_of_example(), wheel, millimetres(-300)).pose);
+  const StateEnvelope& working = assessment.envelopes[0];
+  CHECK(working.slack_top_link);
+  CHECK(!assessment.envelopes[1].slack_top_link);
+  CHECK(working.front_angle.bound.si == doctest::Approx(s.front_angle.value()).epsilon(1e-3));
+  CHECK(working.rear_angle.bound.si == doctest::Approx(s.rear_angle.value()).epsilon(1e-3));
+  CHECK(working.longest.bound.si == doctest::Approx(s.length.value()).epsilon(1e-3));
+  CHECK(unwrapped(to_text(assessment)).find("top link slack, on its own wheels") != std::string::npos);
+  document["tractor"].erase("shaft_height");
+  CHECK(found(assessed(document), Check::working_angle).missing == std::vector<std::string>{"tractor.shaft_height"});
+  document["tractor"]["shaft_height"] = "2.5 m"; // the wheels hang in the air
+  CHECK(reason_of(assessed(document), Check::working_angle) == "angle.impossible");
+}
+
+TEST_CASE("an input shaft that does not point straight forward: signs, closed form, tolerance") {
+  Json document = that_fits();
+  for (const char* angle : {"yaw", "pitch", "roll"}) document["range"]["working"][angle] = {"0 deg", "0 deg"};
+  document["tractor"]["hitch"]["distance"] = "400 mm";
+  document["tractor"]["hitch"]["drop"] = "250 mm";
+  document["implement"]["input"]["behind"] = "420 mm";
+  document["implement"]["input"]["above"] = "250 mm";
+  document["driveline"]["front_joint"] = document["driveline"]["rear_joint"] = "60 mm";
+  const auto working = [&] { return assessed(document).envelopes.at(0); };
+  CHECK(working().rear_angle.bound.si == doctest::Approx(0.0).epsilon(3e-4));
+  const double turn = 6.0 * pi / 180.0;
+  // The rear joint stands 60 mm ahead of the input along the turned shaft, both angles in one plane.
+  const double across = 0.06 * std::sin(turn);
+  const double along = 0.82 - 0.06 - 0.06 * std::cos(turn);
+  for (const char* key : {"yaw", "pitch"}) {
+    document["implement"]["input"][key] = "6 deg";
+    CHECK(working().front_angle.bound.si == doctest::Approx(std::atan2(across, along)).epsilon(1e-2));
+    CHECK(working().rear_angle.bound.si == doctest::Approx(turn + std::atan2(across, along)).epsilon(3e-3));
+    document["implement"]["input"].erase(key);
+  }
+  // A tractor that turns right (yaw above 0) straightens a shaft that points to the right.
+  document["range"]["working"]["yaw"] = {"6 deg", "6 deg"};
+  document["implement"]["input"]["yaw"] = "-6 deg";
+  const double right = working().rear_angle.bound.si;
+  document["implement"]["input"]["yaw"] = "6 deg";
+  CHECK(right < working().rear_angle.bound.si - 0.1);
+  document["implement"]["input"]["yaw"] = "6 deg ± 2 deg";
+  const StateEnvelope loose = working();
+  document["implement"]["input"]["yaw"] = "8 deg";
+  CHECK(loose.rear_angle.bound.si >= working().rear_angle.attained.si);
+  CHECK(loose.rear_angle.most->entry == "implement.input.yaw");
+}
+
+TEST_CASE("the linkage against its category: agreement, a pin of another category, nothing to compare") {
+  Json document = mounted();
+  CHECK(not_examined(assessed(document), Check::linkage));
+  CHECK(to_ask(assessed(document), Check::linkage) == std::vector<std::string>{"tractor.hitch.category"});
+  CHECK(not_examined(assessed(that_fits()), Check::linkage));
+  document["tractor"]["hitch"]["category"] = "2";
+  const Assessment agrees = assessed(document);
+  CHECK(status_of(agrees, Check::linkage) == Status::ok);
+  CHECK(amount_fact(found(agrees, Check::linkage), "count").si == 1.0);
+  CHECK(found(agrees, Check::linkage).basis.size() == 2);  // the allowance, and where the mast's height comes from
+  document["implement"]["lower_pin"] = "36.6 mm ± 0.2 mm"; // of category 3
+  const Assessment differs = assessed(document);
+  CHECK(status_of(differs, Check::linkage) == Status::caution);
+  CHECK(found(differs, Check::linkage).limit->si == doctest::Approx(0.028));
+  CHECK(unwrapped(to_text(differs)).find("implement.lower_pin is 37 mm, in category 2 it is 28 mm") !=
+        std::string::npos);
+  document["implement"]["lower_pin"] = "28 mm";
+  document["tractor"]["hitch"]["span"] = "683 mm ± 5 mm";
+  CHECK(status_of(assessed(document), Check::linkage) == Status::caution);
+  document["tractor"]["hitch"]["category"] = "2N"; // with the span of category 1
+  CHECK(status_of(assessed(document), Check::linkage) == Status::ok);
+  document["implement"].erase("lower_pin");
+  document["implement"].erase("mast_height");
+  document["tractor"]["hitch"].erase("span");
+  CHECK(status_of(assessed(document), Check::linkage) == Status::not_known);
+}
+
+TEST_CASE("a mounted machine raised at the headland has its own limit of the joint angle") {
+  Json document = exact_mounted();
+  const auto turning = [&] { return found(assessed(document), Check::turning_angle); };
+  REQUIRE(turning().limits.has_value());
+  CHECK(turning().limits->caution.si == doctest::Approx(25.0 * pi / 180.0));
+  CHECK(turning().limits->stop.si == doctest::Approx(45.0 * pi / 180.0));
+  document["limits"]["lifted_angle"] = "20 deg";
+  CHECK(turning().limit->si == doctest::Approx(20.0 * pi / 180.0)); // below every school: the one limit
+  CHECK(turning().basis.front().standing == Standing::given);
+  document["range"]["turning"]["driven"] = "no"; // at rest it is transport's
+  CHECK(turning().limits->stop.si == doctest::Approx(90.0 * pi / 180.0));
+}
+
+TEST_CASE("what matters most on a linkage and of a measured range, against a second assessment without tolerances") {
+  // One measurement alone has a tolerance: at its worse end the extreme lies by so much further.
+  const auto longest = [](const Json& document, std::size_t state) {
+    return assessed(document).envelopes.at(state).longest;
+  };
+  Json document = exact_mounted();
+  for (const char* state : {"working", "turning", "transport"}) document["range"][state]["roll"] = {"0 deg", "0 deg"};
+  const double exact = longest(document, 2).attained.si;
+  document["tractor"]["hitch"]["top_link"] = "700 mm ± 12 mm";
+  const StateExtreme loose = longest(document, 2);
+  REQUIRE(loose.most.has_value());
+  CHECK(loose.most->entry == "tractor.hitch.top_link");
+  double most = 0.0;
+  for (const char* length : {"688 mm", "712 mm"}) {
+    document["tractor"]["hitch"]["top_link"] = length;
+    most = std::max(most, longest(document, 2).attained.si - exact);
+  }
+  CHECK(loose.most->moves.si == doctest::Approx(most).epsilon(0.05));
+
+  Json measured = measured_in_the_field();
+  for (const auto& [pointer, value] : {std::pair<const char*, const char*>{"/tractor/rear_axle_ahead", "500 mm"},
+                                       {"/tractor/wheelbase", "2.5 m"},
+                                       {"/tractor/shaft_height", "700 mm"},
+                                       {"/tractor/hitch/distance", "400 mm"},
+                                       {"/tractor/hitch/drop", "250 mm"},
+                                       {"/tractor/hitch/lateral", "0 mm"},
+                                       {"/implement/tongue_length", "3 m"},
+                                       {"/implement/input/behind", "420 mm"},
+                                       {"/implement/input/above", "250 mm"},
+                                       {"/driveline/front_joint", "60 mm"},
+                                       {"/driveline/rear_joint", "60 mm"},
+                                       {"/range/turning/right_turn_radius", "7 m"},
+                                       {"/range/turning/hollow_radius", "1000 m"},
+                                       {"/range/turning/crest_radius", "1000 m"}}) {
+    measured[Json::json_pointer(pointer)] = value;
+  }
+  measured["range"]["turning"].erase("wheel_drop");
+  measured["range"]["turning"]["side_slope"] = "0 deg";
+  measured["range"]["turning"]["left_turn_radius"] = "6 m";
+  const double six = assessed(measured).envelopes.at(1).front_angle.attained.si;
+  measured["range"]["turning"]["left_turn_radius"] = "5.7 m";
+  const double tighter = assessed(measured).envelopes.at(1).front_angle.attained.si;
+  measured["range"]["turning"]["left_turn_radius"] = "6 m ± 300 mm";
+  const StateExtreme front = assessed(measured).envelopes.at(1).front_angle;
+  REQUIRE(front.most.has_value());
+  CHECK(front.most->entry == "range.turning.left_turn_radius");
+  CHECK(front.most->moves.si == doctest::Approx(tighter - six).epsilon(1e-3));
+}
+
 TEST_CASE("wrong entries for these answers name their path") {
   const auto problem = [](const Json& document) {
     const CaseReading reading = try_read_case(document.dump());

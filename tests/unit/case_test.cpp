@@ -37,6 +37,10 @@ Json good_document() {
   return Json::parse(file_text(FIELDSHAFT_SOURCE_DIR "/docs/examples/cases/trailed-cutter-that-fits.json"));
 }
 
+Json mounted_document() {
+  return Json::parse(file_text(FIELDSHAFT_SOURCE_DIR "/docs/examples/cases/mounted-mower-lifted-for-transport.json"));
+}
+
 /// The one problem of a document in which one entry was changed.
 CaseProblem only_problem(const Json& document) {
   const CaseReading reading = try_read_case(document.dump());
@@ -220,6 +224,30 @@ TEST_CASE("entries that contradict each other are problems") {
     document["range"]["turning"].erase("yaw");
     document["range"]["turning"]["right_turn_radius"] = "5 m";
     CHECK(only_problem(document).path == "range.turning.right_turn_radius");
+  }
+  SUBCASE("links that are described twice, or of a machine that has none") {
+    const auto on_links = [](const char* pointer, Json value) {
+      Json document = mounted_document();
+      document[Json::json_pointer(pointer)] = std::move(value);
+      return only_problem(document).path;
+    };
+    CHECK(on_links("/range/working/sway", {"-50 mm", "50 mm"}) == "range.working.yaw");
+    CHECK(on_links("/range/turning/lower_link_difference", {"-50 mm", "50 mm"}) == "range.turning.roll");
+    CHECK(on_links("/tractor/hitch/level_at", "-280 mm") == "tractor.hitch.top_link");
+    CHECK(on_links("/tractor/hitch/category", "5") == "tractor.hitch.category");
+    CHECK(on_links("/implement/support_wheels", {{"behind", "0 mm"}}) == "implement.support_wheels.behind");
+    Json document = mounted_document();
+    document["implement"]["support_wheels"] = "none";
+    document["range"]["working"]["top_link"] = "slack";
+    CHECK(only_problem(document).path == "range.working.top_link");
+    document = mounted_document();
+    document["limits"]["turning_angle"] = document["limits"]["lifted_angle"] = "28 deg";
+    CHECK(only_problem(document).path == "limits.turning_angle");
+    CHECK(only_problem(changed("/tractor/hitch/quick_coupler", "none")).path == "tractor.hitch");
+    CHECK(only_problem(changed("/tractor/hitch/category", "2N")).path == "tractor.hitch");
+    CHECK(only_problem(changed("/range/working/top_link", "tight")).path == "range.working.top_link");
+    CHECK(only_problem(changed("/limits/lifted_angle", "28 deg")).path == "limits.lifted_angle");
+    CHECK(only_problem(changed("/implement/input/yaw", "90 deg")).path == "implement.input.yaw");
   }
   SUBCASE("measurements in the field that cannot be") {
     CHECK(only_problem(changed("/range/turning/hollow_radius", "0 m")).path == "range.turning.hollow_radius");

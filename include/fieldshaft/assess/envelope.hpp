@@ -39,9 +39,10 @@ struct MeasuredEntry {
   Amount tolerance;
 };
 
-/// Which of the things that a state moves was not stated but follows from what was measured.
+/// What was not stated but follows from what was measured, every tolerance included.
 struct RangeOrigin {
-  std::string of; ///< "yaw", "pitch" or "roll"
+  std::string of; ///< "yaw", "pitch", "roll" or "top_link"
+  AmountRange range;
   std::vector<MeasuredEntry> from;
 };
 
@@ -54,7 +55,8 @@ struct StateEnvelope {
   std::optional<AmountRange> pitch; ///< trailed
   AmountRange roll;
   std::optional<AmountRange> lift;  ///< mounted
-  std::vector<RangeOrigin> origins; ///< of the ranges above that were measured
+  bool slack_top_link = false;      ///< mounted, on its own wheels
+  std::vector<RangeOrigin> origins; ///< of what follows from measurements
   StateExtreme front_angle;
   StateExtreme rear_angle;
   StateExtreme difference;

@@ -46,6 +46,7 @@ enum class Check {
   joint_bearing_life,
   fatigue_life,
   drawbar_distance,
+  linkage,
   working_angle,
   turning_angle,
   transport_angle,

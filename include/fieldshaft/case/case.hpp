@@ -42,6 +42,12 @@ enum class JointKind { plain, wide_angle };
 
 enum class HitchKind { drawbar, three_point };
 
+/// The category of a three-point linkage.
+enum class LinkageCategory { one, one_narrow, two, two_narrow, three, three_narrow, four, four_narrow };
+
+/// Whether the top link holds the implement, or hangs slack while the implement stands on its own wheels.
+enum class TopLink { tight, slack };
+
 enum class DeviceKind { friction_clutch, shear_bolt, cut_out_clutch };
 
 enum class DevicePlace { tractor_end, implement_end };
@@ -101,6 +107,12 @@ struct Engine {
   Stated<double> torque_rise; ///< (peak torque - rated torque) / rated torque
 };
 
+/// A coupler between the ends of the links and the implement.
+struct QuickCoupler {
+  Stated<MeasuredLength> depth; ///< link ends to the implement's lower hitch points, rearwards
+  Stated<MeasuredLength> rise;  ///< and upwards
+};
+
 /// The hitch. A drawbar uses distance, drop and lateral; a three-point linkage the rest.
 struct Hitch {
   Stated<HitchKind> kind;
@@ -113,6 +125,11 @@ struct Hitch {
   Stated<MeasuredLength> top_pivot_behind;
   Stated<MeasuredLength> top_pivot_below;
   Stated<MeasuredLength> top_link;
+  Stated<MeasuredLength> level_at;    ///< instead of the top link's length: the lift at which the machine stands level
+  Stated<MeasuredLength> span;        ///< between the lower hitch points; a height difference asks for it
+  Stated<MeasuredLength> convergence; ///< where the lower links meet ahead of the lower hitch points; sway asks for it
+  Stated<LinkageCategory> category;
+  Stated<Fitted<QuickCoupler>> quick_coupler;
 };
 
 struct Tractor {
@@ -138,12 +155,20 @@ struct RotorCase {
   Stated<Speed> highest_tip_speed; ///< from the operator's manual, if it gives one
 };
 
+/// The wheels that carry the rear of a mounted machine while its top link hangs slack.
+struct SupportWheels {
+  Stated<MeasuredLength> behind; ///< lower hitch points to the wheels' lowest point, rearwards
+  Stated<MeasuredLength> below;  ///< and downwards, the machine level
+};
+
 /// The power input connection: where the implement's input shaft ends, in the implement frame.
 struct InputConnection {
   Stated<MeasuredLength> behind;  ///< hitch pin (or lower hitch points) to the shaft end, rearwards
   Stated<MeasuredLength> above;   ///< shaft axis above the pin's contact height (or the lower hitch points)
   Stated<MeasuredLength> lateral; ///< left of the pin
   Stated<Length> bearing_span;    ///< between the two bearings that carry the input shaft
+  Stated<Measured<Angle>> yaw;    ///< where the shaft points: to the left; unstated: straight forward
+  Stated<Measured<Angle>> pitch;  ///< and downwards
   Stated<GuardState> guard;
 };
 
@@ -163,7 +188,11 @@ struct Implement {
   Stated<Force> draft; ///< pull that it asks on level ground, its rolling included
   Stated<Power> hydraulic_power;
   Stated<Mass> mass;
-  Stated<Length> mast_height;           ///< mounted: upper hitch point above the lower ones
+  Stated<MeasuredLength> mast_height;  ///< mounted: upper hitch point above the lower ones
+  Stated<MeasuredLength> mast_forward; ///< and ahead of them; unstated: straight above
+  Stated<MeasuredLength> lower_pin;    ///< diameter of the lower hitch pins
+  Stated<MeasuredLength> upper_pin;    ///< and of the upper one
+  Stated<Fitted<SupportWheels>> support_wheels;
   Stated<MeasuredLength> tongue_length; ///< trailed: pin to the implement's axle, rearwards
   Stated<MeasuredLength> track;         ///< between the middles of its wheels
   InputConnection input;
@@ -192,6 +221,7 @@ struct HandCheck {
   Stated<Measured<Angle>> pitch; ///< trailed
   Stated<Measured<Angle>> roll;
   Stated<MeasuredLength> lift; ///< mounted
+  Stated<TopLink> top_link;    ///< mounted, with support wheels
 };
 
 /// The member between the other two of a telescope that has three.
@@ -263,17 +293,20 @@ struct WheelDrop {
 
 /// The positions of the implement in one state of the machine: as angles, or by what can be measured in the field.
 struct StateRange {
-  Stated<Interval<Angle>> yaw;              ///< negative: the tractor turns left
-  Stated<Interval<Angle>> pitch;            ///< positive: hollow
-  Stated<Interval<Angle>> roll;             ///< positive: the implement's left side up
-  Stated<Interval<Length>> lift;            ///< mounted: lower hitch points above the height of their front pivots
-  Stated<MeasuredLength> left_turn_radius;  ///< instead of yaw: steady, of the middle of the tractor's rear axle
-  Stated<MeasuredLength> right_turn_radius; ///< and to the right
-  Stated<MeasuredLength> hollow_radius;     ///< instead of pitch: of the ground along the driving direction
-  Stated<MeasuredLength> crest_radius;      ///< and of a crest
-  Stated<Measured<Angle>> side_slope;       ///< instead of roll: between the side slopes of tractor and implement
-  Stated<WheelDrop> wheel_drop;             ///< instead of roll
-  Stated<bool> driven;                      ///< the PTO turns in this state
+  Stated<Interval<Angle>> yaw;   ///< negative: the tractor turns left
+  Stated<Interval<Angle>> pitch; ///< positive: hollow
+  Stated<Interval<Angle>> roll;  ///< positive: the implement's left side up
+  Stated<Interval<Length>> lift; ///< mounted: lower hitch points above the height of their front pivots
+  Stated<Interval<Length>> sway; ///< mounted, instead of yaw: lower hitch points to the left
+  Stated<Interval<Length>> lower_link_difference; ///< mounted, instead of roll: left lower hitch point above the right
+  Stated<TopLink> top_link;                       ///< mounted, with support wheels
+  Stated<MeasuredLength> left_turn_radius;        ///< instead of yaw: steady, of the middle of the tractor's rear axle
+  Stated<MeasuredLength> right_turn_radius;       ///< and to the right
+  Stated<MeasuredLength> hollow_radius;           ///< instead of pitch: of the ground along the driving direction
+  Stated<MeasuredLength> crest_radius;            ///< and of a crest
+  Stated<Measured<Angle>> side_slope;             ///< instead of roll: between the side slopes of tractor and implement
+  Stated<WheelDrop> wheel_drop;                   ///< instead of roll
+  Stated<bool> driven;                            ///< the PTO turns in this state
 };
 
 struct WorkingRange {
@@ -289,6 +322,7 @@ struct WorkingRange {
 struct Limits {
   Stated<Angle> working_angle;
   Stated<Angle> turning_angle;
+  Stated<Angle> lifted_angle; ///< mounted: raised at the headland, driven
   Stated<Angle> transport_angle;
   Stated<Angle> wide_working_angle; ///< of wide-angle joints, in place of the three above
   Stated<Angle> wide_turning_angle;

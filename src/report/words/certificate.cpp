@@ -33,6 +33,8 @@ constexpr Phrase phrases[] = {
     Phrase{"certificate.yaw", "yaw {range}"},
     Phrase{"certificate.pitch", "pitch {range}"},
     Phrase{"certificate.roll", "roll {range}"},
+    Phrase{"certificate.top_link", "a top link of {range}"},
+    Phrase{"certificate.slack", "top link slack, on its own wheels"},
     Phrase{"certificate.lift", "lift {range}"},
     Phrase{"certificate.most.angle",
            "For the greatest joint angle {entry} matters most: its tolerance alone moves the angle by {moves}."},

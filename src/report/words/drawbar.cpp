@@ -1,4 +1,4 @@
-// Words for the drawbar.
+// Words for drawbar and three-point linkage.
 
 #include "report/words/words.hpp"
 
@@ -24,6 +24,14 @@ constexpr Phrase phrases[] = {
     Phrase{"drawbar.position.regular", "the regular position"},
     Phrase{"drawbar.position.extended", "the extended position"},
     Phrase{"drawbar.position.us", "the position usual in the United States"},
+    Phrase{"linkage.unstated", "A category is stated, but none of the measurements that it fixes."},
+    Phrase{"linkage.agrees",
+           "{count} measurements agree with category {category}; the least well {entry}: {measured}, in "
+           "the category {usual}."},
+    Phrase{"linkage.differs", "{entry} is {measured}, in category {category} it is {usual}: measured wrong, of another "
+                              "category, or a special machine. {count} measurements were compared."},
+    Phrase{"linkage.measure_again", "Measure {entry} again, and look up the category in both manuals; pins of another "
+                                    "category want their own ball ends or bushes."},
 };
 
 } // namespace

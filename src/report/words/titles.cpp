@@ -35,6 +35,7 @@ std::string_view title_of(Check check) noexcept {
   case Check::joint_bearing_life: return "Joints: life of the needle bearings";
   case Check::fatigue_life: return "Stub: life under joint bending and changing torque";
   case Check::drawbar_distance: return "Drawbar: shaft end to hitch pin";
+  case Check::linkage: return "Three-point linkage against its category";
   case Check::working_angle: return "Joint angle in work";
   case Check::turning_angle: return "Joint angle while turning";
   case Check::transport_angle: return "Joint angle in transport";
