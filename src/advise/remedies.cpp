@@ -48,13 +48,19 @@ bool includes(const ChangeSet& all, const ChangeSet& part) {
   return std::includes(all.begin(), all.end(), part.begin(), part.end());
 }
 
-/// The worst status of a check; nothing where it was not examined.
+/// The worst status of a check over all parts; nothing where it was not examined.
 std::optional<Status> status_of(const Assessment& assessment, Check check) {
   std::optional<Status> status;
   for (const Finding& finding : assessment.findings) {
     if (finding.check == check) status = status ? worse(*status, finding.status) : finding.status;
   }
   return status;
+}
+
+/// The status of a check of one part.
+std::optional<Status> status_of(const Assessment& assessment, Check check, const std::string& part) {
+  const Finding* finding = assessment.find(check, part);
+  return finding != nullptr ? std::optional<Status>(finding->status) : std::nullopt;
 }
 
 /// A finding that stops with less margin than before is worse, though the word is the same.
@@ -67,9 +73,9 @@ bool deeper(const Finding& after, const Finding& before) {
 /// Whether a finding is worse than the one of the same check in the base: by its status, by more of a stop, or because
 /// data are missing that were not. A check that did not apply before may now caution; it may not stop or be unknown.
 bool is_worse(const Finding& after, const Assessment& base) {
-  const auto before = status_of(base, after.check);
+  const auto before = status_of(base, after.check, after.part);
   if (!before) return after.status > Status::caution;
-  const Finding* same = base.find(after.check);
+  const Finding* same = base.find(after.check, after.part);
   const bool newly_missing = !after.missing.empty() && same != nullptr && same->missing.empty();
   return after.status > *before || newly_missing || (same != nullptr && deeper(after, *same));
 }
@@ -108,10 +114,10 @@ std::vector<Check> still_in_the_way(const Assessment& after, const std::vector<C
 
 /// Whether a finding has become better: by its status, or by its margin.
 bool is_better(const Finding& before, const Assessment& after) {
-  const auto status = status_of(after, before.check);
+  const auto status = status_of(after, before.check, before.part);
   if (!status) return true;
   if (*status != before.status) return *status < before.status;
-  const Finding* same = after.find(before.check);
+  const Finding* same = after.find(before.check, before.part);
   constexpr double rounding = 1e-9;
   return same != nullptr && same->margin && before.margin && *same->margin > *before.margin + rounding;
 }
@@ -276,7 +282,7 @@ private:
       if (before.status != Status::stop && before.status != Status::caution) continue;
       SingleRemedies single{before.check, before.status, {}};
       for (const Node& node : level) {
-        const auto after = status_of(node.assessment, before.check);
+        const auto after = status_of(node.assessment, before.check, before.part);
         const bool healed = !after || (*after < before.status && *after != Status::not_known);
         if (healed && nothing_worse(node.assessment, base_))
           single.changes.push_back(described(root.value, node).front());
@@ -364,7 +370,7 @@ private:
     if (!result.result || !nothing_worse(*result.result, found_.before)) return false;
     remedy.after = *result.result;
     for (const Finding& finding : remedy.after.findings) {
-      const auto was = status_of(found_.before, finding.check);
+      const auto was = status_of(found_.before, finding.check, finding.part);
       const bool newly = !was || *was == Status::not_known;
       if (finding.status == Status::caution && newly) remedy.new_cautions.push_back(finding.check);
     }

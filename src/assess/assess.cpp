@@ -46,6 +46,7 @@ const char* check_id(Check check) noexcept {
   case Check::wide_angle_centre: return "joint.wide_angle_centre";
   case Check::angle_difference: return "joint.angle_difference";
   case Check::speed_variation: return "joint.speed_variation";
+  case Check::chain_variation: return "joint.chain_variation";
   case Check::yoke_phase: return "joint.yoke_phase";
   case Check::joint_torque_swing: return "joint.torque_swing";
   case Check::overlap: return "telescope.overlap";
@@ -58,6 +59,11 @@ const char* check_id(Check check) noexcept {
   case Check::fouling: return "driveline.fouling";
   case Check::hand_check: return "driveline.hand_check";
   case Check::resonance: return "driveline.resonance";
+  case Check::fixed_section: return "joint.fixed_section";
+  case Check::branch_angle: return "branch.joint_angle";
+  case Check::branch_variation: return "branch.speed_variation";
+  case Check::branch_telescope: return "branch.telescope";
+  case Check::branch_strength: return "branch.strength";
   case Check::tip_speed: return "rotor.tip_speed";
   case Check::overspeed_at_high_idle: return "rotor.overspeed_at_high_idle";
   case Check::overspeed_in_other_gears: return "rotor.overspeed_in_other_gears";
@@ -83,6 +89,12 @@ std::size_t Assessment::count(Status status) const noexcept {
 
 const Finding* Assessment::find(Check check) const noexcept {
   const auto found = std::find_if(findings.begin(), findings.end(), [&](const Finding& f) { return f.check == check; });
+  return found == findings.end() ? nullptr : &*found;
+}
+
+const Finding* Assessment::find(Check check, const std::string& part) const noexcept {
+  const auto found = std::find_if(findings.begin(), findings.end(),
+                                  [&](const Finding& f) { return f.check == check && f.part == part; });
   return found == findings.end() ? nullptr : &*found;
 }
 
@@ -114,7 +126,8 @@ void doubt_at_wrong_speed(Assessment& assessment) {
   const Finding* speed = assessment.find(Check::pto_speed);
   if (speed == nullptr || speed->status == Status::ok) return;
   doubt(assessment, "speed.judge_later", [](Check check) {
-    return between(check, Check::interface_power, Check::fatigue_life) && check != Check::permitted_power;
+    return (between(check, Check::interface_power, Check::fatigue_life) && check != Check::permitted_power) ||
+           check == Check::branch_strength;
   });
 }
 
@@ -134,6 +147,7 @@ void doubt_where_ground_driven(const Case& value, Assessment& assessment) {
   doubt(assessment, "drive.judge_later", [](Check check) {
     return check == Check::pto_speed || check == Check::stub_and_lever || check == Check::whirling ||
            check == Check::speed_variation || between(check, Check::interface_power, Check::fatigue_life) ||
+           check == Check::branch_strength ||
            between(check, Check::resonance, Check::run_down);
   });
 }
@@ -207,6 +221,8 @@ Assessment assessing::assess_over(const Case& stated, const DrivelineOverRange& 
   assessing::check_linkage(value, findings);
   assessing::check_driveline(value, range, findings);
   assessing::check_vibration(value, range, findings);
+  assessing::check_fixed_section(value, range, findings);
+  assessment.branches = assessing::check_branches(value, findings);
   assessing::check_cut_list(value, range, findings);
   assessing::check_guard_tubes(value, range, findings);
   if (depth == Depth::whole) {

@@ -77,6 +77,15 @@ void set_what_matters(StateEnvelope& envelope, const Case& value) {
 
 } // namespace
 
+BranchEnvelopeOfCase branch_envelope_of(const std::string& name, AmountRange fold, const StateExtremes& extremes) {
+  return {name,
+          fold,
+          extreme_of(extremes.front),
+          extreme_of(extremes.rear),
+          extreme_of(extremes.longest),
+          extreme_of(extremes.shortest)};
+}
+
 std::vector<StateEnvelope> envelopes_of(const Case& value, const DrivelineOverRange& range, bool what_matters) {
   std::vector<StateEnvelope> envelopes;
   for (const StateExtremes& state : range.states) {

@@ -9,6 +9,8 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 
+BranchEnvelopeOfCase branch_envelope_of(const std::string& name, AmountRange fold, const StateExtremes& extremes);
+
 /// `what_matters`: with the measurement that moves each extreme most.
 std::vector<StateEnvelope> envelopes_of(const Case& value, const DrivelineOverRange& range, bool what_matters);
 

@@ -25,6 +25,10 @@ void check_driveline(const Case& value, const DrivelineOverRange& range, Finding
 void check_joints(const Case& value, const DrivelineOverRange& range, Findings& findings);
 /// Phase of the yokes, torque swing of uneven joints, whirling, and resonance of the torsional line.
 void check_vibration(const Case& value, const DrivelineOverRange& range, Findings& findings);
+/// The section behind an intermediate bearing, and how unevenly all joints together turn.
+void check_fixed_section(const Case& value, const DrivelineOverRange& range, Findings& findings);
+/// Every branch by its name; what is proved of those that are fully stated.
+std::vector<BranchEnvelopeOfCase> check_branches(const Case& value, Findings& findings);
 /// Lengths to cut and guard tubes.
 void check_cut_list(const Case& value, const DrivelineOverRange& range, Findings& findings);
 void check_guard_tubes(const Case& value, const DrivelineOverRange& range, Findings& findings);

@@ -62,16 +62,6 @@ const char* equalising_advice(const Case& value) {
   return value.tractor.hitch.kind == HitchKind::three_point ? "difference.equalise_mounted" : "difference.equalise";
 }
 
-/// How unevenly the implement's shaft may turn: the guide values for its angular acceleration, of passenger-car
-/// practice, over the square of the PTO speed.
-LimitBand variation_band(AngularSpeed pto_speed) {
-  const double square = pto_speed.value() * pto_speed.value();
-  return {{torsional_excitation_guide.value.value() / square, Kind::share},
-          {inertia_excitation_guide.value.value() / square, Kind::share},
-          LimitSense::at_most,
-          {torsional_excitation_guide.source, inertia_excitation_guide.source, rigid_model}};
-}
-
 /// The driven state in which the shaft turns least evenly.
 const StateExtremes* least_even(const DrivelineOverRange& range) {
   const StateExtremes* worst = nullptr;

@@ -13,9 +13,7 @@ namespace assessing {
 namespace {
 
 void name_missing(std::vector<std::string>& missing, const Place& place, const std::string& path) {
-  if (!place.behind) missing.push_back(path + ".behind");
-  if (!place.left) missing.push_back(path + ".left");
-  if (!place.above) missing.push_back(path + ".above");
+  for (std::string& entry : place_missing(place, path)) missing.push_back(std::move(entry));
 }
 
 void name_missing(std::vector<std::string>& missing, const std::vector<Bar>& bars, const std::string& path) {
@@ -53,10 +51,6 @@ void name_missing(std::vector<std::string>& missing, const Case& value) {
                               {links.diameter.has_value(), "fouling.lower_links.diameter"}})) {
     missing.push_back(std::move(path));
   }
-}
-
-Position position_of(const Place& place) {
-  return Position(-place.behind->value, place.left->value, place.above->value);
 }
 
 Length tolerance_of(const Place& place) {

@@ -23,29 +23,9 @@ template <class Q> WorstCase<Q> at_bound(const Extreme<Q>& extreme, bool least =
   return {least ? extreme.lower : extreme.upper, pose_at(extreme.at), extreme.value, extreme.proved};
 }
 
-/// The driveline at one place of the pin over a range of attitudes. Every extreme is taken at its proved bound, so that
-/// no attitude of the range is worse. Angles and lengths hold for all measurements within their tolerances; difference
-/// and uneven running, whose bounds over tolerances are wide, for the measurements as stated.
-StateExtremes extremes_at(const Case& value, const Position& pin, const AttitudeRange& attitudes,
-                          const DrivelineTolerance& tolerance, bool with_variation) {
-  const Driveline driveline = driveline_of(value);
-  EnvelopeOptions options;
-  options.with_speed_variation = false;
-  const TolerantEnvelope tolerant = driveline_envelope(driveline, pin, tolerance, attitudes, options);
-  options.with_speed_variation = with_variation;
-  const DrivelineEnvelope stated = driveline_envelope(driveline, pin, attitudes, options);
-  StateExtremes extremes;
-  extremes.front = at_bound(tolerant.envelope.front_angle);
-  extremes.rear = at_bound(tolerant.envelope.rear_angle);
-  extremes.longest = at_bound(tolerant.envelope.longest);
-  extremes.shortest = at_bound(tolerant.envelope.shortest, true);
-  extremes.difference = at_bound(stated.difference);
-  if (stated.speed_variation) extremes.variation = at_bound(*stated.speed_variation);
-  return extremes;
-}
-
 StateExtremes trailed_extremes(const Case& value, MachineState state, bool with_variation) {
-  return extremes_at(value, pin_of(value), attitudes_of(value, state), trailed_tolerance(value), with_variation);
+  return extremes_at(driveline_of(value), pin_of(value), attitudes_of(value, state), trailed_tolerance(value),
+                     with_variation);
 }
 
 /// An extreme of a mounted implement at its proved bound, with the lift at which it is attained.
@@ -75,6 +55,23 @@ StateExtremes mounted_extremes(const Case& value, MachineState state, bool with_
 }
 
 } // namespace
+
+StateExtremes extremes_at(const Driveline& driveline, const Position& pin, const AttitudeRange& attitudes,
+                          const DrivelineTolerance& tolerance, bool with_variation) {
+  EnvelopeOptions options;
+  options.with_speed_variation = false;
+  const TolerantEnvelope tolerant = driveline_envelope(driveline, pin, tolerance, attitudes, options);
+  options.with_speed_variation = with_variation;
+  const DrivelineEnvelope stated = driveline_envelope(driveline, pin, attitudes, options);
+  StateExtremes extremes;
+  extremes.front = at_bound(tolerant.envelope.front_angle);
+  extremes.rear = at_bound(tolerant.envelope.rear_angle);
+  extremes.longest = at_bound(tolerant.envelope.longest);
+  extremes.shortest = at_bound(tolerant.envelope.shortest, true);
+  extremes.difference = at_bound(stated.difference);
+  if (stated.speed_variation) extremes.variation = at_bound(*stated.speed_variation);
+  return extremes;
+}
 
 const StateExtremes* DrivelineOverRange::find(MachineState state) const {
   const auto found =

@@ -54,6 +54,12 @@ struct DrivelineOverRange {
   const StateExtremes* shortest() const;
 };
 
+/// The driveline at one place of the pin over a range of attitudes. Every extreme is taken at its proved bound, so that
+/// no attitude of the range is worse. Angles and lengths hold for all measurements within their tolerances; difference
+/// and uneven running, whose bounds over tolerances are wide, for the measurements as stated.
+StateExtremes extremes_at(const Driveline& driveline, const Position& pin, const AttitudeRange& attitudes,
+                          const DrivelineTolerance& tolerance, bool with_variation);
+
 DrivelineOverRange driveline_over_range(const Case& value, Depth depth = Depth::whole);
 
 /// Without which the telescope cannot be judged. It is judged over all states: one left out could hide the worst pose.

@@ -112,6 +112,28 @@ Driveline driveline_of(const Case& value) {
   return adaptor && adaptor->present ? with_adaptor(driveline, *adaptor->item.length) : driveline;
 }
 
+std::vector<std::string> place_missing(const Place& place, const std::string& path) {
+  std::vector<std::string> missing;
+  if (!place.behind) missing.push_back(path + ".behind");
+  if (!place.left) missing.push_back(path + ".left");
+  if (!place.above) missing.push_back(path + ".above");
+  return missing;
+}
+
+Position position_of(const Place& place) { return {-place.behind->value, place.left->value, place.above->value}; }
+
+Driveline fixed_section_of(const FixedSection& section) {
+  Driveline driveline;
+  driveline.wide_angle_front = section.front_joint_kind == JointKind::wide_angle;
+  driveline.wide_angle_rear = section.rear_joint_kind == JointKind::wide_angle;
+  driveline.yoke_phase = section.yoke_phase.value_or(Angle{});
+  driveline.front_joint = section.front_joint->value;
+  driveline.rear_joint = section.rear_joint->value;
+  driveline.output = position_of(section.from);
+  driveline.input = position_of(section.to);
+  return driveline;
+}
+
 Position pin_of(const Case& value) {
   const Hitch& hitch = value.tractor.hitch;
   return pin_position({hitch.distance->value, hitch.lateral->value, hitch.drop->value});

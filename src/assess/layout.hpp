@@ -26,6 +26,14 @@ Position coupler_offset(const Case& value);
 
 Driveline driveline_of(const Case& value);
 
+/// Entries of a place that are not stated.
+std::vector<std::string> place_missing(const Place& place, const std::string& path);
+
+Position position_of(const Place& place);
+
+/// The driveline behind an intermediate bearing, in the implement frame; its entries have to be stated.
+Driveline fixed_section_of(const FixedSection& section);
+
 /// Place of the pin of a drawbar.
 Position pin_of(const Case& value);
 

@@ -98,6 +98,14 @@ LimitBand overlap_band(const Case& value, Length closed_overlap) {
   return with_stated(practice, amount_of(*value.limits.minimum_overlap), "overlap as the case states it");
 }
 
+LimitBand variation_band(AngularSpeed pto_speed) {
+  const double square = pto_speed.value() * pto_speed.value();
+  return {{torsional_excitation_guide.value.value() / square, Kind::share},
+          {inertia_excitation_guide.value.value() / square, Kind::share},
+          LimitSense::at_most,
+          {torsional_excitation_guide.source, inertia_excitation_guide.source, rigid_model}};
+}
+
 LimitBand clearance_band(const Case& value) {
   LimitBand practice{
       amount_of(millimetres(50.0)),

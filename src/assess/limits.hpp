@@ -42,6 +42,10 @@ LimitBand overlap_band(const Case& value, Length closed_overlap);
 /// Rules in use for the room that is left at the shortest position.
 LimitBand clearance_band(const Case& value);
 
+/// How unevenly the implement's shaft may turn: the guide values for its angular acceleration, of passenger-car
+/// practice, over the square of the PTO speed.
+LimitBand variation_band(AngularSpeed speed);
+
 /// All limits of a driveline in one state: where the first rule objects, and where the last one does. Each measurement
 /// of the telescope stands at the end of its tolerance that makes the answer worse.
 struct StateLimits {

@@ -10,6 +10,7 @@
 #include "assess/start.hpp"
 #include "assess/steel.hpp"
 #include "assess/stub.hpp"
+#include "assess/tube.hpp"
 
 #include <fieldshaft/fatigue.hpp>
 #include <fieldshaft/joint.hpp>
@@ -40,39 +41,6 @@ Finding shear_finding(Check check, Stress stress, const ResolvedSteel& steel, co
   Finding finding = compare(check, amount_of(stress), band, reason);
   doubt_strength(finding, steel);
   return finding;
-}
-
-/// What decides the strength of a tube's steel is the thickness it was made in.
-Length wall_of(const TubeProfile& tube) {
-  if (tube.wall) return *tube.wall;
-  if (!tube.outer_diameter) return millimetres(1.0);
-  return tube.inner_diameter ? 0.5 * (*tube.outer_diameter - *tube.inner_diameter) : *tube.outer_diameter;
-}
-
-/// The section of the telescoping member, or the entry that is missing.
-struct TubeOfCase {
-  std::optional<Section> section;
-  ResolvedSteel steel;
-  std::vector<std::string> missing;
-};
-
-TubeOfCase resolve_tube(const Case& value) {
-  const TubeProfile& tube = value.driveline.tube;
-  TubeOfCase found;
-  found.steel = resolve_steel(value.driveline.tube_steel, wall_of(tube), "driveline.tube_steel");
-  found.missing = found.steel.missing;
-  if (tube.enclosed_area && tube.perimeter && tube.wall) {
-    found.section = ProfileSection(*tube.enclosed_area, *tube.perimeter, *tube.wall);
-  } else if (tube.outer_diameter && tube.inner_diameter) {
-    const bool solid = *tube.inner_diameter == Length{};
-    found.section = solid ? Section(SolidSection(*tube.outer_diameter))
-                          : Section(TubeSection(*tube.outer_diameter, *tube.inner_diameter));
-  } else if (tube.outer_diameter) {
-    found.missing.emplace_back("driveline.tube.inner_diameter");
-  } else {
-    found.missing.emplace_back("driveline.tube");
-  }
-  return found;
 }
 
 void check_tube(const Case& value, const TubeOfCase& tube, const PeakLoad& peak, const MeanLoad& mean,
@@ -313,7 +281,7 @@ void check_strength(const Case& value, const DrivelineOverRange& range, Findings
   check_root_and_teeth(value, stub, peak, mean, findings);
   check_root_at_angle(value, stub, peak, range, findings);
   check_flanks(value, stub, mean, findings);
-  const TubeOfCase tube = resolve_tube(value);
+  const TubeOfCase tube = resolve_tube(value.driveline.tube, value.driveline.tube_steel, "driveline.");
   check_tube(value, tube, behind, mean, findings);
   check_joint_rating(value, behind, findings);
   const Chain chain = chain_of(value, stub, yield_of(tube));

@@ -69,6 +69,12 @@ template <> struct Words<JointKind> {
   static constexpr std::array<Choice<JointKind>, 2> list{
       {{JointKind::plain, "plain"}, {JointKind::wide_angle, "wide-angle"}}};
 };
+template <> struct Words<BranchSide> {
+  static constexpr std::array<Choice<BranchSide>, 4> list{{{BranchSide::left, "left"},
+                                                           {BranchSide::right, "right"},
+                                                           {BranchSide::rear, "rear"},
+                                                           {BranchSide::direct, "direct"}}};
+};
 template <> struct Words<HitchKind> {
   static constexpr std::array<Choice<HitchKind>, 2> list{
       {{HitchKind::drawbar, "drawbar"}, {HitchKind::three_point, "three-point"}}};

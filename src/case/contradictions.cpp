@@ -227,6 +227,36 @@ void check_telescope(Problems& problems, const DrivelineCase& driveline) {
   check_tube(problems, "driveline.middle_member.tube", middle.tube);
 }
 
+/// Shares of the torque beyond the whole, or that leave some of it over once all are stated.
+void check_shares(Problems& problems, const std::vector<BranchCase>& branches) {
+  constexpr double rounding = 1e-6;
+  double sum = 0.0;
+  bool all = !branches.empty();
+  for (const BranchCase& branch : branches) {
+    sum += branch.torque_share.value_or(0.0);
+    all = all && branch.torque_share;
+  }
+  if (sum <= 1.0 + rounding && (!all || sum >= 1.0 - rounding)) return;
+  problems.push_back({"implement.branches", "torque shares that add up to " + check::text_of(sum, ""),
+                      "torque shares that add up to 1"});
+}
+
+void check_branches(Problems& problems, const std::vector<BranchCase>& branches) {
+  check_shares(problems, branches);
+  for (std::size_t i = 0; i < branches.size(); ++i) {
+    const std::string path = "implement.branches[" + std::to_string(i) + "]";
+    const BranchCase& branch = branches[i];
+    for (std::size_t j = 0; j < i; ++j) {
+      if (branches[j].name != branch.name) continue;
+      problems.push_back({path + ".name", "\"" + branch.name + "\"", "a name that no other branch has"});
+    }
+    expect_below(problems, (path + ".closed_overlap").c_str(), branch.closed_overlap, branch.closed_length,
+                 (path + ".closed_length").c_str(), [](MeasuredLength l) { return l.value; });
+    check_steel(problems, path + ".tube_steel", branch.tube_steel);
+    check_tube(problems, path + ".tube", branch.tube);
+  }
+}
+
 void check_positions(Problems& problems, const Stated<double>& positions) {
   if (!positions || (*positions == std::floor(*positions) && *positions <= 1000.0)) return;
   problems.push_back({"driveline.telescope_positions", check::text_of(*positions, ""), "a whole number up to 1000"});
@@ -432,6 +462,7 @@ void find_contradictions(const Case& value, Problems& problems) {
   expect_below(problems, "tractor.engine.rated_speed", engine.rated_speed, engine.high_idle, "tractor.engine.high_idle",
                same);
   check_telescope(problems, value.driveline);
+  check_branches(problems, value.implement.branches);
   check_interface(problems, "tractor.pto.stub", value.tractor.pto.stub);
   check_interface(problems, "driveline.tractor_yoke", value.driveline.tractor_yoke);
   check_other_stubs(problems, value.tractor.pto);

@@ -163,6 +163,44 @@ template <class V> void fields(V& v, SupportWheels& wheels) {
   v.field("below", wheels.below, not_negative, "lower hitch points down to it, the machine level");
 }
 
+template <class V> void fields(V& v, Place& place) {
+  v.field("behind", place.behind, any_size, "rearwards (ahead: negative)");
+  v.field("left", place.left, any_size, "to the left (right: negative)");
+  v.field("above", place.above, any_size, "upwards (below: negative)");
+}
+
+template <class V> void fields(V& v, TubeProfile& tube) {
+  v.field("outer_diameter", tube.outer_diameter, above_zero, "round tube: outer diameter");
+  v.field("inner_diameter", tube.inner_diameter, not_negative, "round tube: inner diameter");
+  v.field("enclosed_area", tube.enclosed_area, above_zero, "closed profile: area within the middle of its wall");
+  v.field("perimeter", tube.perimeter, above_zero, "closed profile: length of the middle of its wall");
+  v.field("wall", tube.wall, above_zero, "closed profile: wall thickness");
+  v.field("second_moment", tube.second_moment, above_zero,
+          "closed profile: second moment of area about its weaker axis, for whirling: \"85000 mm^4\"");
+}
+
+template <class V> void fields(V& v, BranchCase& branch) {
+  v.text("name", branch.name, Need::required, "what it drives, such as left wing");
+  v.choice("side", branch.side,
+           "where the splitter's shaft points: left, right or rear; direct: driven without a driveline");
+  v.field("torque_share", branch.torque_share, some_share, "of the torque that enters the splitter: \"30 %\"");
+  v.field("speed", branch.speed, above_zero, "speed of the branch while the input turns at implement.input_speed");
+  v.object("output", branch.output, "end of the splitter's shaft, from the pin or the lower hitch points");
+  v.object("hinge", branch.hinge, "axis about which the part folds: along the machine, at the rear across it");
+  v.object("input", branch.input, "end of the folding part's input shaft, unfolded");
+  v.interval("fold", branch.fold, quarter_turn, "folding while the branch turns; positive: up");
+  v.choice("front_joint_kind", branch.front_joint_kind, "kind of the joint at the splitter");
+  v.choice("rear_joint_kind", branch.rear_joint_kind, "kind of the joint at the folding part");
+  v.field("front_joint", branch.front_joint, above_zero, "end of the splitter's shaft to the joint's centre");
+  v.field("rear_joint", branch.rear_joint, above_zero, "end of the input shaft to the joint's centre");
+  v.field("yoke_phase", branch.yoke_phase, full_turn, "as driveline.yoke_phase");
+  v.field("closed_length", branch.closed_length, above_zero, "joint centre to joint centre, fully closed");
+  v.field("closed_overlap", branch.closed_overlap, above_zero, "overlap of the members then");
+  v.field("joint_rating", branch.joint_rating, some_torque, "highest torque of the weaker joint by its manual");
+  v.object("tube", branch.tube, "the weaker telescoping member");
+  v.object("tube_steel", branch.tube_steel, "its steel");
+}
+
 template <class V> void fields(V& v, Implement& implement) {
   v.text("name", implement.name, Need::required, "what its owner calls it");
   v.field("input_speed", implement.input_speed, above_zero, "speed for which the implement is made");
@@ -194,16 +232,7 @@ template <class V> void fields(V& v, Implement& implement) {
   v.field("track", implement.track, above_zero, "between the middles of the implement's wheels");
   v.object("input", implement.input, "power input connection");
   v.fitted("rotor", implement.rotor, "rotor with blades or hammers, or \"none\"");
-}
-
-template <class V> void fields(V& v, TubeProfile& tube) {
-  v.field("outer_diameter", tube.outer_diameter, above_zero, "round tube: outer diameter");
-  v.field("inner_diameter", tube.inner_diameter, not_negative, "round tube: inner diameter");
-  v.field("enclosed_area", tube.enclosed_area, above_zero, "closed profile: area within the middle of its wall");
-  v.field("perimeter", tube.perimeter, above_zero, "closed profile: length of the middle of its wall");
-  v.field("wall", tube.wall, above_zero, "closed profile: wall thickness");
-  v.field("second_moment", tube.second_moment, above_zero,
-          "closed profile: second moment of area about its weaker axis, for whirling: \"85000 mm^4\"");
+  v.list("branches", implement.branches, "drivelines behind a splitter gearbox, such as those to folding wings");
 }
 
 template <class V> void fields(V& v, Adaptor& adaptor) {
@@ -233,6 +262,18 @@ template <class V> void fields(V& v, DutyPart& part) {
   v.field("power", part.power, some_power, "mean power through the driveline then");
   v.field("pto_speed", part.pto_speed, above_zero, "PTO speed then, where it is not that of the engaged gear");
   v.field("joint_angle", part.joint_angle, some_angle, "angle then of the joint that bends more");
+}
+
+template <class V> void fields(V& v, FixedSection& section) {
+  v.object("from", section.from, "rear end of the bearing's shaft, from the pin or the lower hitch points");
+  v.object("to", section.to, "end of the machine's input shaft");
+  v.choice("front_joint_kind", section.front_joint_kind, "kind of the joint at the bearing");
+  v.choice("rear_joint_kind", section.rear_joint_kind, "kind of the joint at the machine");
+  v.field("front_joint", section.front_joint, above_zero, "end of the bearing's shaft to the joint's centre");
+  v.field("rear_joint", section.rear_joint, above_zero, "end of the input shaft to the joint's centre");
+  v.field("yoke_phase", section.yoke_phase, full_turn, "rear yoke of this section turned against its front yoke");
+  v.field("bearing_phase", section.bearing_phase, full_turn,
+          "rear yoke of the bearing's shaft turned against its front yoke");
 }
 
 template <class V> void fields(V& v, DrivelineCase& driveline) {
@@ -274,6 +315,8 @@ template <class V> void fields(V& v, DrivelineCase& driveline) {
           "positions in which the members can be pushed together in one turn: 6 for six splines, 1 for only one");
   v.choice("guard", driveline.guard, "guard over the driveline");
   v.fitted("adaptor", driveline.adaptor, "adaptor between stub and driveline, or \"none\"");
+  v.part("fixed_section", driveline.fixed_section,
+         "second driveline behind a bearing on the implement; implement.input is then the front end of its shaft");
 }
 
 template <class V> void fields(V& v, OverloadDevice& device) {
@@ -353,12 +396,6 @@ template <class V> void fields(V& v, Limits& limits) {
   v.field("resonance_separation", limits.resonance_separation, fraction,
           "least distance of pulses from a natural frequency, as a share of it: \"20 %\"");
   v.field("clutch_heat", limits.clutch_heat, above_zero, "greatest heat of one start in the tractor's PTO clutch");
-}
-
-template <class V> void fields(V& v, Place& place) {
-  v.field("behind", place.behind, any_size, "rearwards (ahead: negative)");
-  v.field("left", place.left, any_size, "to the left (right: negative)");
-  v.field("above", place.above, any_size, "upwards (below: negative)");
 }
 
 template <class V> void fields(V& v, Bar& bar) {

@@ -21,7 +21,10 @@ using report_texts::say_count;
 
 constexpr Status worst_first[] = {Status::stop, Status::not_known, Status::caution, Status::ok};
 
-std::string title_of(const Finding& finding) { return std::string(report_texts::title_of(finding.check)); }
+std::string title_of(const Finding& finding) {
+  const std::string title(report_texts::title_of(finding.check));
+  return finding.part.empty() ? title : title + " (" + finding.part + ")";
+}
 
 std::string joined(const std::vector<std::string>& texts, const char* between) {
   std::string all;

@@ -97,12 +97,22 @@ Json envelope_json(const StateEnvelope& envelope, UnitStyle style) {
 Json geometry_json(const Assessment& assessment, UnitStyle style) {
   Json states = Json::array();
   for (const StateEnvelope& envelope : assessment.envelopes) states.push_back(envelope_json(envelope, style));
+  Json branches = Json::array();
+  for (const BranchEnvelopeOfCase& branch : assessment.branches) {
+    branches.push_back({{"name", branch.name},
+                        {"fold", range_json(branch.fold)},
+                        {"front_angle", extreme_json(branch.front_angle, style)},
+                        {"rear_angle", extreme_json(branch.rear_angle, style)},
+                        {"longest", extreme_json(branch.longest, style)},
+                        {"shortest", extreme_json(branch.shortest, style)}});
+  }
   Json curve = Json::array();
   for (const TurnAtPitch& point : assessment.turn_curve) {
     curve.push_back({{"pitch", point.pitch.value()}, {"left", point.left.value()}, {"right", point.right.value()}});
   }
   return {{"certificate", certificate(assessment, style)},
           {"states", std::move(states)},
+          {"branches", std::move(branches)},
           {"turn_limit_over_pitch", std::move(curve)}};
 }
 
@@ -160,12 +170,18 @@ Json fact_json(const Fact& fact, UnitStyle style) {
   return {{"state", state_name(at->state)}, {"pose", pose_json(at->pose)}, {"text", fact_text(fact, style)}};
 }
 
+std::string title_of(const Finding& finding) {
+  const std::string title(report_texts::title_of(finding.check));
+  return finding.part.empty() ? title : title + " (" + finding.part + ")";
+}
+
 Json finding_json(const Finding& finding, UnitStyle style) {
   Json json = {{"id", check_id(finding.check)},
-               {"title", report_texts::title_of(finding.check)},
+               {"title", title_of(finding)},
                {"status", status_name(finding.status)},
                {"reason", finding.reason},
                {"text", sentence(finding.reason, finding, style)}};
+  if (!finding.part.empty()) json["part"] = finding.part;
   if (finding.value) json["value"] = amount_json(*finding.value, style);
   if (finding.limit) {
     json["limit"] = amount_json(*finding.limit, style);

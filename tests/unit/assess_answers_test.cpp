@@ -948,3 +948,116 @@ TEST_CASE("wrong entries for these answers name their path") {
   document["fouling"]["tractor"][0].erase("name");
   CHECK(problem(document) == "fouling.tractor[0].name");
 }
+
+TEST_CASE(
+    "branches: every wing has its findings by its name, in one plane with closed forms, and a direct one has none") {
+  const Json document = example("cutter-with-folding-wings");
+  const Assessment assessment = assessed(document);
+  for (const Check check :
+       {Check::branch_angle, Check::branch_variation, Check::branch_telescope, Check::branch_strength}) {
+    CHECK(assessment.find(check, "left wing") != nullptr);
+    CHECK(assessment.find(check, "right wing") != nullptr);
+    CHECK(assessment.find(check, "middle part") == nullptr);
+    CHECK(not_examined(assessed(that_fits()), check));
+  }
+  CHECK(assessment.find(Check::branch_angle, "left wing")->status == Status::ok);
+  CHECK(assessment.find(Check::branch_angle, "right wing")->status == Status::caution);
+  CHECK(Json::parse(to_json(assessment))["geometry"]["branches"].size() == 2);
+
+  // Without tolerances: joints 640 mm inside and 440 mm outside the hinge, 100 mm above it.
+  Json exact = document;
+  for (Json& branch : exact["implement"]["branches"]) {
+    for (const char* place : {"output", "hinge", "input"}) {
+      if (!branch.contains(place)) continue;
+      for (auto& entry : branch[place]) entry = entry.get<std::string>().substr(0, entry.get<std::string>().find(" ±"));
+    }
+    for (const char* joint : {"front_joint", "rear_joint"}) {
+      if (branch.contains(joint)) branch[joint] = "60 mm";
+    }
+  }
+  const Assessment planar = assessed(exact);
+  const auto length_at = [](double fold) {
+    const double out = 0.44 * std::cos(fold) - 0.1 * std::sin(fold) + 0.64;
+    const double up = 0.44 * std::sin(fold) + 0.1 * std::cos(fold) - 0.1;
+    return std::pair<double, double>(std::hypot(out, up), std::atan2(up, out));
+  };
+  REQUIRE(planar.branches.size() == 2);
+  for (const BranchEnvelopeOfCase& branch : planar.branches) { // both fold up alike, on opposite sides
+    const double up = branch.fold.high.si;
+    CHECK(std::abs(branch.shortest.bound.si - length_at(up).first) < 1e-4);
+    CHECK(std::abs(branch.longest.bound.si - length_at(branch.fold.low.si).first) < 1e-4);
+    CHECK(std::abs(branch.front_angle.bound.si - length_at(up).second) < 2e-4);
+    CHECK(std::abs(branch.rear_angle.bound.si - (up - length_at(up).second)) < 2e-4);
+  }
+}
+
+TEST_CASE("branches: the torque is a share at the branch's own speed, what is missing is not known, stops are stops") {
+  const Json document = example("cutter-with-folding-wings");
+  const auto strength = [](const Json& changed) {
+    return *assessed(changed).find(Check::branch_strength, "left wing");
+  };
+  const double torque = amount_fact(strength(document), "torque").si;
+  Json faster = document;
+  faster["implement"]["branches"][0]["speed"] = "1080 r/min";
+  CHECK(amount_fact(strength(faster), "torque").si == doctest::Approx(0.5 * torque));
+  Json shared = document;
+  shared["implement"]["branches"][0]["torque_share"] = 0.6;
+  shared["implement"]["branches"][2]["torque_share"] = 0.1;
+  CHECK(amount_fact(strength(shared), "torque").si == doctest::Approx(2.0 * torque));
+  Json weak = document;
+  weak["implement"]["branches"][0]["joint_rating"] = "100 N.m";
+  CHECK(strength(weak).status == Status::stop);
+  weak["implement"]["branches"][0].erase("tube"); // one part that breaks stops whatever the other is
+  CHECK(strength(weak).status == Status::stop);
+  Json lacking = document;
+  lacking["implement"]["branches"][1]["hinge"].erase("left");
+  const Assessment unknown = assessed(lacking);
+  CHECK(unknown.find(Check::branch_angle, "right wing")->missing ==
+        std::vector<std::string>{"implement.branches[1].hinge.left"});
+  CHECK(unknown.find(Check::branch_strength, "right wing")->status == Status::not_known);
+  CHECK(unknown.find(Check::branch_angle, "left wing")->status == Status::ok);
+  CHECK(unknown.branches.size() == 1);
+  Json shorter = document;
+  shorter["implement"]["branches"][0]["closed_length"] = "1020 mm ± 3 mm";
+  CHECK(std::string(assessed(shorter).find(Check::branch_telescope, "left wing")->reason) == "branch.bottoms");
+  Json apart = document;
+  apart["implement"]["branches"][0]["closed_length"] = "500 mm ± 3 mm";
+  apart["implement"]["branches"][0]["closed_overlap"] = "400 mm ± 3 mm";
+  CHECK(std::string(assessed(apart).find(Check::branch_telescope, "left wing")->reason) == "branch.apart");
+  // In another gear than the implement's own nothing is known of its strength.
+  Json wrong = document;
+  wrong["implement"]["input_speed"] = "1000 r/min";
+  wrong["implement"]["rotor"] = "none";
+  CHECK(strength(wrong).status >= Status::not_known);
+}
+
+TEST_CASE("a section behind a bearing bends alike in every state, and all joints count together for even running") {
+  CHECK(not_examined(assessed(that_fits()), Check::fixed_section));
+  Json document = that_fits();
+  document["driveline"]["fixed_section"] = Json::parse(R"({
+    "front_joint_kind": "plain", "rear_joint_kind": "plain", "front_joint": "60 mm", "rear_joint": "60 mm",
+    "yoke_phase": "0 deg", "bearing_phase": "0 deg",
+    "from": {"behind": "600 mm", "left": "0 mm", "above": "250 mm"},
+    "to": {"behind": "1720 mm", "left": "0 mm", "above": "250 mm"}})");
+  const Assessment straight = assessed(document);
+  CHECK(status_of(straight, Check::fixed_section) == Status::ok);
+  CHECK(found(straight, Check::fixed_section).value->si < 1e-6);
+  // A second section in line adds nothing to what the first one leaves.
+  CHECK(found(straight, Check::chain_variation).value->si ==
+        doctest::Approx(amount_fact(found(straight, Check::chain_variation), "moving").si).epsilon(0.02));
+  // 1 m between the joint centres, 400 mm up: both joints at atan 0.4.
+  document["driveline"]["fixed_section"]["to"]["above"] = "650 mm";
+  const Assessment raised = assessed(document);
+  CHECK(found(raised, Check::fixed_section).value->si == doctest::Approx(std::atan(0.4)).epsilon(1e-4));
+  CHECK(status_of(raised, Check::fixed_section) == Status::caution);
+  document["driveline"]["fixed_section"]["yoke_phase"] = "90 deg";
+  CHECK(found(assessed(document), Check::chain_variation).value->si > found(raised, Check::chain_variation).value->si);
+  document["driveline"]["fixed_section"]["to"]["above"] = "900 mm";
+  CHECK(status_of(assessed(document), Check::fixed_section) == Status::stop);
+  document["driveline"]["fixed_section"]["from"].erase("left");
+  CHECK(found(assessed(document), Check::fixed_section).missing ==
+        std::vector<std::string>{"driveline.fixed_section.from.left"});
+  document["driveline"]["fixed_section"]["from"]["left"] = "0 mm";
+  document["driveline"]["fixed_section"].erase("bearing_phase");
+  CHECK(status_of(assessed(document), Check::chain_variation) == Status::not_known);
+}

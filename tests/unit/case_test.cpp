@@ -158,6 +158,22 @@ TEST_CASE("entries that contradict each other are problems") {
     CHECK(only_problem(changed("/driveline/front_joint_lock", "91 deg")).path == "driveline.front_joint_lock");
     CHECK(only_problem(changed("/driveline/rear_joint_lock", "0 deg")).path == "driveline.rear_joint_lock");
   }
+  SUBCASE("branches whose torque shares do not add up to one, and two of one name") {
+    const auto branches = [](double first, Json second) {
+      return Json::array({{{"name", "left wing"}, {"torque_share", first}}, std::move(second)});
+    };
+    const CaseProblem more =
+        only_problem(changed("/implement/branches", branches(0.7, {{"name", "right wing"}, {"torque_share", 0.4}})));
+    CHECK(more.path == "implement.branches");
+    CHECK(more.value == "torque shares that add up to 1.1");
+    CHECK(only_problem(changed("/implement/branches", branches(0.5, {{"name", "right wing"}, {"torque_share", 0.4}})))
+              .path == "implement.branches");
+    CHECK(try_read_case(changed("/implement/branches", branches(0.5, {{"name", "right wing"}})).dump()).result);
+    CHECK(only_problem(changed("/implement/branches", branches(0.5, {{"name", "left wing"}}))).path ==
+          "implement.branches[1].name");
+    CHECK(only_problem(changed("/implement/branches", branches(0.0, {{"name", "right wing"}}))).path ==
+          "implement.branches[0].torque_share");
+  }
   SUBCASE("lower links beside a drawbar") {
     CHECK(only_problem(changed("/fouling/lower_links", {{"diameter", "70 mm"}})).path == "fouling.lower_links");
   }

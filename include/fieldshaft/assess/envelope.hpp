@@ -65,6 +65,16 @@ struct StateEnvelope {
   std::optional<StateExtreme> speed_variation;
 };
 
+/// A branch over its folding; its poses are those of the folding part about its hinge.
+struct BranchEnvelopeOfCase {
+  std::string name;
+  AmountRange fold;
+  StateExtreme front_angle;
+  StateExtreme rear_angle;
+  StateExtreme longest;
+  StateExtreme shortest;
+};
+
 /// How far one may turn at one pitch before the first rule objects, over the whole roll of the state and every
 /// measurement within its tolerance; proved for that pitch.
 struct TurnAtPitch {

@@ -54,6 +54,7 @@ enum class Check {
   wide_angle_centre,
   angle_difference,
   speed_variation,
+  chain_variation,
   yoke_phase,
   joint_torque_swing,
   overlap,
@@ -66,6 +67,11 @@ enum class Check {
   fouling,
   hand_check,
   resonance,
+  fixed_section,
+  branch_angle,
+  branch_variation,
+  branch_telescope,
+  branch_strength,
   tip_speed,
   overspeed_at_high_idle,
   overspeed_in_other_gears,
@@ -104,6 +110,7 @@ struct TwoLimits {
 /// The result of one check.
 struct Finding {
   Check check = Check::pto_speed;
+  std::string part; ///< name of the branch that it is about; empty for the whole
   Status status = Status::not_known;
   std::optional<Amount> value;
   std::optional<Amount> limit; ///< the one that the status and the margin go by
@@ -139,10 +146,14 @@ struct Assessment {
   std::optional<EconomyAnswer> economy; ///< where the tractor has an economy gear for it
   std::vector<TurnAtPitch> turn_curve;  ///< while turning, over the pitch as stated; trailed machines only
   std::vector<StateEnvelope> envelopes; ///< what is proved of the driveline over each state that is fully stated
+  std::vector<BranchEnvelopeOfCase> branches; ///< the same of each branch that is fully stated
 
   Status verdict() const noexcept;
   std::size_t count(Status status) const noexcept;
+  /// The first finding of a check.
   const Finding* find(Check check) const noexcept;
+  /// The finding of a check about one part: a branch by its name, or the whole by an empty one.
+  const Finding* find(Check check, const std::string& part) const noexcept;
   /// Whether a check that passes rests on a limit that is remembered and not yet verified.
   bool rests_on_memory() const noexcept;
 };

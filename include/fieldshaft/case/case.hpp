@@ -29,6 +29,11 @@ template <class T> struct Fitted {
 /// A length measured on the machine, with its tolerance: "600 mm ± 10 mm".
 using MeasuredLength = Measured<Length>;
 
+template <class Q> struct Interval {
+  Q low{};
+  Q high{};
+};
+
 /// Which power the stated figure is. The three differ by 10 % and more and are never mixed silently.
 enum class PowerBasis { pto, net_engine, gross_engine };
 
@@ -172,6 +177,49 @@ struct InputConnection {
   Stated<GuardState> guard;
 };
 
+/// A place measured from the end of the stub (on the tractor) or from the pin (on the implement).
+struct Place {
+  Stated<MeasuredLength> behind;
+  Stated<MeasuredLength> left;
+  Stated<MeasuredLength> above;
+};
+
+/// A tube of the telescope: round, or any closed profile by area, perimeter and wall.
+struct TubeProfile {
+  Stated<Length> outer_diameter;
+  Stated<Length> inner_diameter;
+  Stated<Area> enclosed_area;
+  Stated<Length> perimeter;
+  Stated<Length> wall;
+  Stated<SecondMomentOfArea> second_moment; ///< of a profile, about the axis for which it is least
+};
+
+/// Where the splitter's shaft of a branch points; `direct`: the splitter drives it itself, without a driveline.
+enum class BranchSide { left, right, rear, direct };
+
+/// A driveline from a splitter gearbox on the implement to a part that folds about a hinge. Places are those of the
+/// unfolded machine, from the pin or the lower hitch points.
+struct BranchCase {
+  std::string name;
+  Stated<BranchSide> side;
+  Stated<double> torque_share;        ///< of the torque that enters the splitter
+  Stated<AngularSpeed> speed;         ///< of the branch while the implement's input turns at its input_speed
+  Place output;                       ///< end of the splitter's shaft
+  Place hinge;                        ///< axis about which the part folds: along the machine, at the rear across it
+  Place input;                        ///< end of the folding part's input shaft, which points back at the splitter
+  Stated<Interval<Angle>> fold;       ///< while its driveline turns; positive: up
+  Stated<JointKind> front_joint_kind; ///< at the splitter
+  Stated<JointKind> rear_joint_kind;
+  Stated<MeasuredLength> front_joint; ///< end of the splitter's shaft to the joint centre, along that shaft
+  Stated<MeasuredLength> rear_joint;
+  Stated<Angle> yoke_phase;
+  Stated<MeasuredLength> closed_length;
+  Stated<MeasuredLength> closed_overlap;
+  Stated<Torque> joint_rating;
+  TubeProfile tube; ///< the weaker member
+  SteelChoice tube_steel;
+};
+
 struct Implement {
   std::string name;
   Stated<AngularSpeed> input_speed;
@@ -197,16 +245,7 @@ struct Implement {
   Stated<MeasuredLength> track;         ///< between the middles of its wheels
   InputConnection input;
   Stated<Fitted<RotorCase>> rotor;
-};
-
-/// A tube of the telescope: round, or any closed profile by area, perimeter and wall.
-struct TubeProfile {
-  Stated<Length> outer_diameter;
-  Stated<Length> inner_diameter;
-  Stated<Area> enclosed_area;
-  Stated<Length> perimeter;
-  Stated<Length> wall;
-  Stated<SecondMomentOfArea> second_moment; ///< of a profile, about the axis for which it is least
+  std::vector<BranchCase> branches; ///< behind a splitter gearbox; none stated: there is none
 };
 
 /// A part between the tractor's stub and the driveline's yoke.
@@ -240,6 +279,18 @@ struct DutyPart {
   Stated<Angle> joint_angle;      ///< of the joint that bends more
 };
 
+/// A second driveline behind a bearing that the implement carries. It does not move within the implement.
+struct FixedSection {
+  Place from; ///< rear end of the bearing's shaft, from the pin or the lower hitch points
+  Place to;   ///< end of the machine's input shaft
+  Stated<JointKind> front_joint_kind;
+  Stated<JointKind> rear_joint_kind;
+  Stated<MeasuredLength> front_joint; ///< end of the bearing's shaft to the joint centre, rearwards
+  Stated<MeasuredLength> rear_joint;
+  Stated<Angle> yoke_phase;
+  Stated<Angle> bearing_phase; ///< rear yoke of the bearing's shaft turned against its front yoke
+};
+
 struct DrivelineCase {
   Interface tractor_yoke;
   Stated<YokeSeat> seat;
@@ -269,6 +320,7 @@ struct DrivelineCase {
   SteelChoice tube_steel;
   Stated<GuardState> guard;
   Stated<Fitted<Adaptor>> adaptor;
+  Stated<FixedSection> fixed_section; ///< then implement.input is the front end of the bearing's shaft
 };
 
 struct OverloadDevice {
@@ -276,11 +328,6 @@ struct OverloadDevice {
   Stated<Torque> setting; ///< nominal torque at which it slips, shears or trips, at its own place
   Stated<double> scatter; ///< plus and minus, as a fraction of the setting
   Stated<DevicePlace> place;
-};
-
-template <class Q> struct Interval {
-  Q low{};
-  Q high{};
 };
 
 /// How much lower one wheel stands than the other of its axle, as in a furrow. Unstated is not nothing: "0 mm" says so.
@@ -341,13 +388,6 @@ struct Limits {
   Stated<double> critical_speed_share; ///< greatest speed of the driveline over its critical speed
   Stated<double> resonance_separation; ///< least distance of pulses from a natural frequency, as a share of it
   Stated<Energy> clutch_heat;          ///< greatest heat of one start in the tractor's PTO clutch
-};
-
-/// A place measured from the end of the stub (on the tractor) or from the pin (on the implement).
-struct Place {
-  Stated<MeasuredLength> behind;
-  Stated<MeasuredLength> left;
-  Stated<MeasuredLength> above;
 };
 
 /// A straight bar, tube or link that may foul: drawbar, tongue, lower link.

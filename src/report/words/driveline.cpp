@@ -51,6 +51,62 @@ constexpr Phrase phrases[] = {
         "centre.move",
         "Bring the centre of the wide-angle joint over the pin, by the hitch extension or joint that its manual names; "
         "the drawbar keeps the position that belongs to its PTO type."},
+    Phrase{"fixed.unstated", "Places, joints or ends of the section behind the bearing are not all stated."},
+    Phrase{"fixed.impossible", "The section behind the bearing cannot be as stated: {why}."},
+    Phrase{"fixed.angle",
+           "The section behind the bearing stands still within the implement: its joints always bend by {front} and "
+           "{rear}; {end} fares worse against its limit for work."},
+    Phrase{"fixed.front", "the joint at the bearing"},
+    Phrase{"fixed.rear", "the joint at the machine"},
+    Phrase{"fixed.move",
+           "Bring the bearing's shaft and the machine's input shaft nearer to one line, by the place of the bearing."},
+    Phrase{"chain.unstated",
+           "Kinds of the joints, phases of the yokes, engaged gear, places or positions are not all stated."},
+    Phrase{
+        "chain.driven",
+        "All joints of both sections together, in their true planes, at the position where the moving section runs "
+        "least evenly (by {moving} alone): the machine's shaft turns unevenly by {value} of the PTO speed ({speed}). "
+        "Looked at in the worst position of each driven state, not proved between them."},
+    Phrase{"chain.turn_yoke",
+           "Turn the yokes on the bearing's shaft so that the second section cancels what the first one leaves, and "
+           "bring the angles of each section nearer to each other."},
+    Phrase{"branch.unstated", "Place, joints, folding, telescope, speed or torque of this branch are not all stated."},
+    Phrase{"branch.impossible", "This branch cannot be as stated: {why}."},
+    Phrase{"branch.angle",
+           "Over the whole folding while its driveline turns {end} fares worse against its limit for work, worst when "
+           "folded by {fold}."},
+    Phrase{"branch.front", "the joint at the splitter"},
+    Phrase{"branch.rear", "the joint at the folding part"},
+    Phrase{"branch.less_fold",
+           "Fold this part no further while its driveline turns: disengage the PTO first, or fit a wide-angle joint "
+           "where its manual allows it."},
+    Phrase{
+        "branch.uneven",
+        "Its shaft turns unevenly by {value} of its speed ({speed}) when folded by {fold}. The limits are guide values "
+        "for its angular acceleration, from passenger cars."},
+    Phrase{"branch.equalise",
+           "Bring both joint centres of this branch equally far from the hinge, with both yokes in line, so that each "
+           "joint takes half of the folding."},
+    Phrase{"branch.overlap",
+           "Its joint centres are at most {length} apart, when folded by {fold}: so much overlap is left."},
+    Phrase{"branch.apart",
+           "Its joint centres are up to {length} apart when folded by {fold}: the members come apart and swing."},
+    Phrase{"branch.room",
+           "Its joint centres are at least {length} apart, when folded by {fold}: so much room is left."},
+    Phrase{
+        "branch.bottoms",
+        "Its joint centres come as near as {length} when folded by {fold}: the members bottom and push on splitter and "
+        "gearbox."},
+    Phrase{"branch.other_length",
+           "Fit members of another length to this branch, or limit the folding while its driveline turns."},
+    Phrase{"branch.joints", "It carries {share} of the torque: up to {torque} behind its first joint, at its own "
+                            "speed ({origin}). "
+                            "Its joints are rated for {limit}."},
+    Phrase{"branch.tube", "It carries {share} of the torque: up to {torque} behind its first joint, at its own speed "
+                          "({origin}). "
+                          "That shears its tube."},
+    Phrase{"branch.stronger",
+           "Use a stronger driveline on this branch, or an overload device on it that holds its torque down."},
     Phrase{"variation.unstated",
            "Hitch, kinds of the joints, phase of the yokes, engaged gear or the positions are not all stated."},
     Phrase{"variation.driven",

@@ -43,6 +43,7 @@ std::string_view title_of(Check check) noexcept {
   case Check::wide_angle_centre: return "Wide-angle joint: its centre over the hitch pin";
   case Check::angle_difference: return "Difference of the two joint angles";
   case Check::speed_variation: return "Uneven running of the implement's shaft";
+  case Check::chain_variation: return "Uneven running behind both sections of the driveline";
   case Check::yoke_phase: return "Phase of the yokes: how the telescope is put together";
   case Check::joint_torque_swing: return "Torque that uneven joints add in work";
   case Check::overlap: return "Telescope: overlap at the longest";
@@ -55,6 +56,11 @@ std::string_view title_of(Check check) noexcept {
   case Check::fouling: return "Fouling of driveline, tongue or links";
   case Check::hand_check: return "Length measured by hand against the model";
   case Check::resonance: return "Resonance of the torsional line at working speeds";
+  case Check::fixed_section: return "Joint angles behind the intermediate bearing";
+  case Check::branch_angle: return "Branch: joint angles over its folding";
+  case Check::branch_variation: return "Branch: uneven running";
+  case Check::branch_telescope: return "Branch: telescope over its folding";
+  case Check::branch_strength: return "Branch: joints and tube against its torque";
   case Check::tip_speed: return "Rotor: blade tip speed";
   case Check::overspeed_at_high_idle: return "PTO speed with the engine at high idle";
   case Check::overspeed_in_other_gears: return "PTO speed in the other gears";

@@ -1,0 +1,140 @@
+// The second section of a driveline, behind a bearing that the implement carries: it stands still within the implement.
+
+#include "assess/checks.hpp"
+#include "assess/geometry.hpp"
+#include "assess/layout.hpp"
+#include "assess/limits.hpp"
+
+#include <fieldshaft/driveline/chain.hpp>
+
+#include <algorithm>
+
+namespace fieldshaft {
+inline namespace v0 {
+namespace assessing {
+namespace {
+
+void append(std::vector<std::string>& paths, std::vector<std::string> more) {
+  for (std::string& path : more) paths.push_back(std::move(path));
+}
+
+std::vector<std::string> section_missing(const FixedSection& section) {
+  std::vector<std::string> missing =
+      unstated({{section.front_joint_kind.has_value(), "driveline.fixed_section.front_joint_kind"},
+                {section.rear_joint_kind.has_value(), "driveline.fixed_section.rear_joint_kind"},
+                {section.front_joint.has_value(), "driveline.fixed_section.front_joint"},
+                {section.rear_joint.has_value(), "driveline.fixed_section.rear_joint"}});
+  append(missing, place_missing(section.from, "driveline.fixed_section.from"));
+  append(missing, place_missing(section.to, "driveline.fixed_section.to"));
+  return missing;
+}
+
+/// Of both ends and both joints; the bearing's end as the pin about which nothing turns.
+DrivelineTolerance section_tolerance(const FixedSection& section) {
+  DrivelineTolerance tolerance;
+  tolerance.front_joint = section.front_joint->tolerance;
+  tolerance.rear_joint = section.rear_joint->tolerance;
+  tolerance.pin_distance = section.from.behind->tolerance;
+  tolerance.pin_lateral = section.from.left->tolerance;
+  tolerance.pin_drop = section.from.above->tolerance;
+  tolerance.input_behind = section.to.behind->tolerance;
+  tolerance.input_left = section.to.left->tolerance;
+  tolerance.input_up = section.to.above->tolerance;
+  return tolerance;
+}
+
+/// These joints bend alike in every state, so that what is allowed in work is what counts.
+Finding angles_of(const Case& value, const FixedSection& section) {
+  const StateExtremes still =
+      extremes_at(fixed_section_of(section), Position(), AttitudeRange{}, section_tolerance(section), false);
+  const auto judge = [&](const WorstCase<Angle>& angle, JointKind kind, const char* end) {
+    Finding finding = compare(Check::fixed_section, amount_of(angle.value),
+                              angle_band(value, MachineState::working, true, kind), "fixed.angle");
+    finding.facts = {fact("end", PhraseId{end}), fact("front", still.front.value), fact("rear", still.rear.value)};
+    return finding;
+  };
+  Finding front = judge(still.front, *section.front_joint_kind, "fixed.front");
+  Finding rear = judge(still.rear, *section.rear_joint_kind, "fixed.rear");
+  const bool front_decides = front.status != rear.status ? front.status > rear.status : front.margin <= rear.margin;
+  Finding& finding = front_decides ? front : rear;
+  if (finding.status != Status::ok) finding.advice = {"fixed.move"};
+  return finding;
+}
+
+Pose pose_of(const Case& value, const PoseAt& at) {
+  if (is_trailed(value)) return {pin_of(value), {at.yaw, at.pitch, at.roll}};
+  Pose pose = mounted_pose(linkage_of(value), {at.lift.value_or(Length{}), {}, {}});
+  pose.attitude.yaw = at.yaw;
+  pose.attitude.roll = at.roll;
+  return pose;
+}
+
+/// All joints as one row, at the positions where the moving section runs least evenly.
+Finding variation_of(const Case& value, const FixedSection& section, const DrivelineOverRange& range,
+                     AngularSpeed speed) {
+  double worst = -1.0;
+  const StateExtremes* at = nullptr;
+  for (const StateExtremes& state : range.states) {
+    if (!state.driven) continue;
+    const ChainState chain = chain_at(driveline_of(value), fixed_section_of(section), *section.bearing_phase,
+                                      pose_of(value, state.variation.pose));
+    if (at != nullptr && chain.speed_variation <= worst) continue;
+    worst = chain.speed_variation;
+    at = &state;
+  }
+  if (at == nullptr) return not_known(Check::chain_variation, "chain.unstated", {"range.working"});
+  Finding finding = compare(Check::chain_variation, {worst, Kind::share}, variation_band(speed), "chain.driven");
+  if (!is_finite(worst)) finding = make_finding(Check::chain_variation, Status::stop, "variation.endless");
+  finding.state = at->state;
+  finding.pose = at->variation.pose;
+  finding.facts = {{"moving", Amount{at->variation.value, Kind::share}}, fact("speed", speed)};
+  if (finding.status != Status::ok) finding.advice = {"chain.turn_yoke"};
+  return finding;
+}
+
+std::vector<std::string> chain_missing(const Case& value, const FixedSection& section, const DrivelineOverRange& range,
+                                       const PtoGear* gear) {
+  std::vector<std::string> missing = range.missing_for_all();
+  append(missing, unstated({{value.driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
+                            {value.driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"},
+                            {value.driveline.yoke_phase.has_value(), "driveline.yoke_phase"},
+                            {section.yoke_phase.has_value(), "driveline.fixed_section.yoke_phase"},
+                            {section.bearing_phase.has_value(), "driveline.fixed_section.bearing_phase"},
+                            {gear != nullptr && gear->pto_speed, "tractor.pto.selected"}}));
+  return missing;
+}
+
+} // namespace
+
+void check_fixed_section(const Case& value, const DrivelineOverRange& range, Findings& findings) {
+  const auto& section = value.driveline.fixed_section;
+  if (!section) {
+    findings.not_examined(Check::chain_variation);
+    findings.not_examined(Check::fixed_section);
+    return;
+  }
+  const PtoGear* gear = selected_gear(value);
+  std::vector<std::string> missing = section_missing(*section);
+  std::vector<std::string> of_chain = chain_missing(value, *section, range, gear);
+  of_chain.insert(of_chain.end(), missing.begin(), missing.end());
+  const auto guarded = [&](Check check, const auto& judge) {
+    try {
+      findings.add(judge());
+    } catch (const InputError& error) { // joint centres that meet
+      Finding finding = not_known(check, "fixed.impossible", {"driveline.fixed_section"});
+      finding.facts = {fact("why", std::string(error.what()))};
+      findings.add(std::move(finding));
+    }
+  };
+  guarded(Check::chain_variation, [&] {
+    return of_chain.empty() ? variation_of(value, *section, range, *gear->pto_speed)
+                            : not_known(Check::chain_variation, "chain.unstated", of_chain);
+  });
+  guarded(Check::fixed_section, [&] {
+    return missing.empty() ? angles_of(value, *section) : not_known(Check::fixed_section, "fixed.unstated", missing);
+  });
+}
+
+} // namespace assessing
+} // namespace v0
+} // namespace fieldshaft
