@@ -147,8 +147,7 @@ void doubt_where_ground_driven(const Case& value, Assessment& assessment) {
   doubt(assessment, "drive.judge_later", [](Check check) {
     return check == Check::pto_speed || check == Check::stub_and_lever || check == Check::whirling ||
            check == Check::speed_variation || between(check, Check::interface_power, Check::fatigue_life) ||
-           check == Check::branch_strength ||
-           between(check, Check::resonance, Check::run_down);
+           check == Check::branch_strength || between(check, Check::resonance, Check::run_down);
   });
 }
 

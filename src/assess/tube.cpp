@@ -25,7 +25,7 @@ TubeOfCase resolve_tube(const TubeProfile& tube, const SteelChoice& steel, const
     found.section = solid ? Section(SolidSection(*tube.outer_diameter))
                           : Section(TubeSection(*tube.outer_diameter, *tube.inner_diameter));
   } else if (tube.outer_diameter) {
-    found.missing.push_back(path + "tube.inner_diameter");
+    found.missing.push_back(path + "tube" + ".inner_diameter");
   } else {
     found.missing.push_back(path + "tube");
   }

@@ -58,9 +58,10 @@ void disturb(Json& document, RandomInputs& random) {
   }
 }
 
+Status status_of(const Finding* finding, Status absent) { return finding == nullptr ? absent : finding->status; }
+
 Status status_of(const Assessment& assessment, Check check, Status absent) {
-  const Finding* finding = assessment.find(check);
-  return finding == nullptr ? absent : finding->status;
+  return status_of(assessment.find(check), absent);
 }
 
 bool is_missing_guard(const Stated<GuardState>& guard) { return guard != GuardState::present; }
@@ -97,7 +98,7 @@ void check_remedy(const Case& before, const Assessment& base, const Remedy& reme
   }
   for (const Finding& finding : after.findings) {
     CAPTURE(std::string(check_id(finding.check)));
-    CHECK(finding.status <= status_of(base, finding.check, Status::caution));
+    CHECK(finding.status <= status_of(base.find(finding.check, finding.part), Status::caution));
     CHECK((finding.status != Status::stop || std::count(remedy.left.begin(), remedy.left.end(), finding.check) == 1));
   }
   check_never_offered(before, remedy.changed);
