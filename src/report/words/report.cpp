@@ -17,8 +17,7 @@ constexpr Phrase phrases[] = {
     Phrase{"report.memory", "It rests partly on limits from memory, not yet verified (marked below)."},
     Phrase{"report.never_examined",
            "Also outside this assessment: the implement-end yoke and its shaft; an overrunning "
-           "clutch for a rotor that runs on; thrust of the telescope; what the "
-           "driveline of a mounted machine may foul; "
+           "clutch for a rotor that runs on; thrust of the telescope; "
            "brakes, weights and stability; electrical and hydraulic lines."},
     // Cautions.
     Phrase{"caution.standstill", "Stop the engine, remove the key and wait until everything stands still before you go "
