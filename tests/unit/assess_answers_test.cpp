@@ -135,7 +135,7 @@ TEST_CASE("guard tubes: bare shaft stops, unstated is not examined, half stated 
   CHECK(not_examined(assessed(that_fits()), Check::guard_tubes));
   CHECK(to_ask(assessed(that_fits()), Check::guard_tubes).size() == 2);
   Json document = to_be_cut();
-  const Finding& bottoms = found(assessed(document), Check::guard_tubes);
+  const Finding bottoms = found(assessed(document), Check::guard_tubes);
   CHECK(bottoms.status == Status::stop);
   document["driveline"]["guard_closed_length"] = "500 mm ± 3 mm";
   CHECK(status_of(assessed(document), Check::guard_tubes) == Status::ok);
