@@ -27,6 +27,20 @@ PIN = fieldshaft.Position("-400 mm", "0 mm", "-250 mm")
 TURNS = fieldshaft.AttitudeRange(fieldshaft.AngleRange("-50 deg", "50 deg"), fieldshaft.AngleRange("-6 deg", "6 deg"))
 
 
+def units() -> Any:
+    """Torque of the power take-off over its power, read in metric units (left and bottom) or in US units (right and top)."""
+    figure, ax = new_figure("Torque from power and speed")
+    power = np.linspace(0.0, 150e3, 151)
+    for speed, colour in ((540, BLUE), (1000, ORANGE)):
+        ax.plot(power / 1e3, si.shaft_torque(power, speed * RPM), color=colour, linestyle=DASHES[colour], label=f"{speed} r/min")
+    ax.set(xlabel="power [kW]", ylabel="torque [N·m]", xlim=(0, 150), ylim=(0, None))
+    horsepower, pound_foot = 0.74569987158227022, 1.3558179483314004  # kW and N·m (NIST SP 811)
+    ax.secondary_xaxis("top", functions=(lambda x: x / horsepower, lambda x: x * horsepower)).set_xlabel("power [hp]")
+    ax.secondary_yaxis("right", functions=(lambda y: y / pound_foot, lambda y: y * pound_foot)).set_ylabel("torque [lbf·ft]")
+    ax.legend(loc="upper left")
+    return figure
+
+
 def materials() -> Any:
     """Tensile and yield strength of the steels in the catalogue, each in one condition."""
     figure, ax = new_figure("Steels of the catalogue")
@@ -142,8 +156,35 @@ def farm() -> Any:
     return plots.farm_matrix(fieldshaft.study_farm(fieldshaft.read_farm_file(EXAMPLES / "farms" / "three-tractors-seven-implements.json"), "screening"))
 
 
+def cost() -> Any:
+    """What a four-wheel drive tractor of 60 to 112 kW is worth and what its repairs have come to, in shares of the list price, at 400 h a year."""
+    figure, ax = new_figure("Worth and repairs of a tractor")
+    years = np.arange(1, 21)
+    worth = [si.remaining_value("tractor 60 to 112 kW", float(n), 400 * 3600.0).value for n in years]
+    repairs = [si.accumulated_repair("tractor, four-wheel drive and crawler", 400 * 3600.0 * n).value for n in years]
+    for share, colour, name in ((worth, BLUE, "still worth"), (repairs, ORANGE, "repairs so far")):
+        ax.plot(years, 100 * np.array(share), color=colour, linestyle=DASHES[colour], label=name)
+    ax.set(xlabel="age [years]", ylabel="share of the list price [%]", xlim=(0, 20), xticks=range(0, 21, 5), ylim=(0, None))
+    ax.legend()
+    return figure
+
+
+def advise() -> Any:
+    """The engine speed to set in each gear of the example tractor, and the one never to pass (every machine invented)."""
+    case = fieldshaft.read_case_file(EXAMPLES / "cases" / "baler-by-the-table.json")
+    uses = [use.si for use in fieldshaft.gear_uses(case)]
+    figure, ax = new_figure("Engine speeds in each gear", size=(7.5, 3.0))
+    for place, use in enumerate(uses):
+        ax.barh(place, use.never_pass / RPM, color="#dddddd", height=0.5)
+        for speed, colour, marker, words, side in ((use.set, GREEN, "o", "set", -1), (use.never_pass, RED, "|", "never pass", 1)):
+            ax.plot(speed / RPM, place, marker, color=colour, markersize=12, markeredgewidth=3)
+            ax.annotate(f"{words} {speed / RPM:.0f}", (speed / RPM + 45 * side, place), ha="right" if side < 0 else "left", va="center", color=colour)
+    ax.set(yticks=range(len(uses)), yticklabels=[use.gear for use in uses], xlabel="engine speed [r/min]", xlim=(0, 3000))
+    return figure
+
+
 FIGURES: tuple[Callable[[], Any], ...] = (
-    materials, pto, power, rotor, fatigue, joint, spline, shaft, overload, hitch, driveline, dynamics, farm,
+    units, materials, pto, power, rotor, fatigue, joint, spline, shaft, overload, hitch, driveline, dynamics, cost, advise, farm,
 )  # fmt: skip
 
 
