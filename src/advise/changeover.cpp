@@ -39,23 +39,21 @@ bool can_change(StubArrangement arrangement, const PtoSetup& from, const PtoSetu
 
 class Steps {
 public:
-  Steps(StubArrangement arrangement, const PtoSetup& from, const PtoSetup& to)
+  Steps(StubArrangement arrangement, const PtoSetup& from, const PtoSetup& to, HitchKind hitch)
       : arrangement_(arrangement), from_(pto_type(from.type)), to_(pto_type(to.type)), speed_(to.speed),
-        other_stub_(from.type != to.type) {}
+        other_stub_(from.type != to.type), stub_moves_(other_stub_ && arrangement != StubArrangement::two_stubs_out),
+        drawbar_moves_(other_stub_ && hitch == HitchKind::drawbar) {}
 
   std::vector<ChangeoverStep> take() {
-    add("changeover.stop");
-    add("changeover.wait");
-    add("changeover.uncouple");
+    come_to_rest();
     if (other_stub_) change_stub();
-    add(arrangement_ == StubArrangement::two_stubs_out ? "changeover.select_stub" : "changeover.lever",
-        {amount("speed", speed_), name_of("stub", to_)});
-    if (!is_nominal_speed(speed_, to_.nominal_speed)) {
-      add("changeover.tag", {name_of("stub", to_), amount("speed", speed_), amount("nominal", to_.nominal_speed)});
+    select_speed();
+    if (drawbar_moves_) {
+      set_drawbar();
+      add("changeover.hitch");
     }
-    if (other_stub_) set_drawbar();
     add("changeover.couple", {name_of("stub", to_)});
-    add("changeover.length");
+    add(other_stub_ ? "changeover.length" : "changeover.length_same_stub");
     add("changeover.guards");
     add("changeover.by_hand");
     return std::move(steps_);
@@ -64,16 +62,29 @@ public:
 private:
   void add(const char* id, std::vector<Fact> facts = {}) { steps_.push_back({id, std::move(facts)}); }
 
+  /// The tractor is driven only before its driveline is uncoupled, or after its implement is unhitched: nothing is left
+  /// for later that would start the engine with hands at the stub. A drawbar is never moved under an implement's load.
+  void come_to_rest() {
+    if (stub_moves_) add("changeover.look_up");
+    if (stub_moves_ && !drawbar_moves_) add("changeover.attitude");
+    add("changeover.stop");
+    add("changeover.wait");
+    add("changeover.uncouple");
+    if (!drawbar_moves_) return;
+    add("changeover.unhitch");
+    add(stub_moves_ ? "changeover.park_for_stub" : "changeover.park");
+  }
+
   void change_stub() {
-    if (arrangement_ == StubArrangement::two_stubs_out) {
+    if (!stub_moves_) {
       add("changeover.cover_stub", {name_of("old", from_)});
       add("changeover.uncover_stub", {name_of("stub", to_)});
       return;
     }
     add("changeover.cool");
-    add("changeover.attitude");
     add("changeover.raise_shield");
     move_stub();
+    add("changeover.oil");
     add("changeover.lower_shield");
   }
 
@@ -89,6 +100,18 @@ private:
     add("changeover.clean_bore");
     add(arrangement_ == StubArrangement::reversible ? "changeover.turn_round" : "changeover.insert", stubs);
     add("changeover.ring");
+  }
+
+  void select_speed() {
+    const bool agree = is_nominal_speed(speed_, to_.nominal_speed);
+    const std::vector<Fact> facts = {name_of("stub", to_), amount("speed", speed_),
+                                     amount("nominal", to_.nominal_speed)};
+    if (arrangement_ == StubArrangement::two_stubs_out) {
+      add("changeover.select_stub", facts);
+    } else {
+      add(agree ? "changeover.lever" : "changeover.lever_disagrees", facts);
+    }
+    if (!agree) add("changeover.tag", facts);
   }
 
   /// The positions for PTO work of the new type, in numbers; type 4 and the old shaft have none that is known.
@@ -110,18 +133,21 @@ private:
   const PtoType& to_;
   AngularSpeed speed_;
   bool other_stub_;
+  bool stub_moves_;    ///< it is pulled, turned or bolted, with oil behind it
+  bool drawbar_moves_; ///< so that what hangs on it must be unhitched first
   std::vector<ChangeoverStep> steps_;
 };
 
 } // namespace
 
-Changeover changeover(StubArrangement arrangement, const PtoSetup& from, const PtoSetup& to) {
+Changeover changeover(StubArrangement arrangement, const PtoSetup& from, const PtoSetup& to, HitchKind hitch) {
   check::positive(from.speed.value(), {"changeover", "from", "rad/s"});
   check::positive(to.speed.value(), {"changeover", "to", "rad/s"});
   Changeover result;
   result.arrangement = arrangement;
   result.from = from;
   result.to = to;
+  result.hitch = hitch;
   for (const auto& hazard : stub_hazards(arrangement)) {
     result.hazards.push_back({hazard.value, hazard_id(hazard.value), hazard.source});
   }
@@ -133,7 +159,7 @@ Changeover changeover(StubArrangement arrangement, const PtoSetup& from, const P
   result.possible = can_change(arrangement, from, to);
   result.steps =
       result.possible
-          ? Steps(arrangement, from, to).take()
+          ? Steps(arrangement, from, to, hitch).take()
           : std::vector<ChangeoverStep>{
                 {"changeover.not_possible", {name_of("old", old), name_of("stub", wanted), amount("speed", to.speed)}}};
   return result;
@@ -151,7 +177,9 @@ std::optional<Changeover> changeover_between(const Case& before, const Case& aft
   const Stated<StubArrangement>& arrangement = before.tractor.pto.arrangement;
   if (!from || !to || !arrangement) return std::nullopt;
   if (from->type == to->type && is_nominal_speed(from->speed, to->speed)) return std::nullopt;
-  return changeover(*arrangement, *from, *to);
+  // Where neither case says what the implement hangs on, the steps for a drawbar are the ones that leave nothing out.
+  const HitchKind hitch = after.tractor.hitch.kind.value_or(before.tractor.hitch.kind.value_or(HitchKind::drawbar));
+  return changeover(*arrangement, *from, *to, hitch);
 }
 
 } // namespace v0

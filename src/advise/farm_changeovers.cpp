@@ -20,15 +20,45 @@ std::optional<PtoSetup> setup_of(const Case& value) {
 
 bool same(const PtoSetup& a, const PtoSetup& b) { return a.type == b.type && is_nominal_speed(a.speed, b.speed); }
 
-void note(std::size_t tractor, std::size_t implement, StubArrangement arrangement, const PtoSetup& from,
-          const PtoSetup& to, std::vector<FarmChangeover>& list) {
-  const auto known = std::find_if(list.begin(), list.end(), [&](const FarmChangeover& entry) {
-    return entry.tractor == tractor && same(entry.changeover.to, to);
-  });
-  if (known == list.end()) {
-    list.push_back({tractor, {implement}, changeover(arrangement, from, to)});
-  } else {
-    known->implements.push_back(implement);
+/// A way in which implements of one kind of hitch are run on a tractor.
+struct Use {
+  PtoSetup setup;
+  HitchKind hitch;
+  std::vector<std::size_t> implements;
+};
+
+/// How the implements that a tractor runs want it set up, each implement in its best way.
+std::vector<Use> uses_of(const Farm& farm, const FarmStudy& study, std::size_t tractor) {
+  std::vector<Use> uses;
+  for (std::size_t i = 0; i < farm.implements.size(); ++i) {
+    if (!study.verdicts.runs(tractor, i)) continue;
+    const std::optional<PtoSetup> setup = setup_of(case_of(farm, tractor, i, study.detail(tractor, i)->set_up));
+    if (!setup) continue;
+    const HitchKind hitch = farm.implements[i].hitch.value_or(HitchKind::drawbar);
+    const auto known = std::find_if(uses.begin(), uses.end(),
+                                    [&](const Use& use) { return same(use.setup, *setup) && use.hitch == hitch; });
+    if (known == uses.end()) {
+      uses.push_back({*setup, hitch, {i}});
+    } else {
+      known->implements.push_back(i);
+    }
+  }
+  return uses;
+}
+
+/// From each set-up that is in use, or is the one of today, to another, and so also the way back.
+void add_changeovers(std::size_t tractor, const PtoSetup& today, StubArrangement arrangement,
+                     const std::vector<Use>& uses, std::vector<FarmChangeover>& list) {
+  std::vector<PtoSetup> starts = {today};
+  for (const Use& use : uses) {
+    const auto is_use = [&](const PtoSetup& start) { return same(start, use.setup); };
+    if (std::none_of(starts.begin(), starts.end(), is_use)) starts.push_back(use.setup);
+  }
+  for (const PtoSetup& from : starts) {
+    for (const Use& to : uses) {
+      if (same(from, to.setup)) continue;
+      list.push_back({tractor, to.implements, changeover(arrangement, from, to.setup, to.hitch)});
+    }
   }
 }
 
@@ -37,16 +67,11 @@ void note(std::size_t tractor, std::size_t implement, StubArrangement arrangemen
 std::vector<FarmChangeover> changeovers_of(const Farm& farm, const FarmStudy& study) {
   std::vector<FarmChangeover> list;
   for (std::size_t t = 0; t < farm.tractors.size(); ++t) {
-    Case today;
-    today.tractor = farm.tractors[t].machine;
-    const std::optional<PtoSetup> from = setup_of(today);
-    const Stated<StubArrangement> arrangement = today.tractor.pto.arrangement;
-    if (!from || !arrangement) continue;
-    for (std::size_t i = 0; i < farm.implements.size(); ++i) {
-      if (!study.verdicts.runs(t, i)) continue;
-      const std::optional<PtoSetup> to = setup_of(case_of(farm, t, i, study.detail(t, i)->set_up));
-      if (to && !same(*from, *to)) note(t, i, *arrangement, *from, *to, list);
-    }
+    Case now;
+    now.tractor = farm.tractors[t].machine;
+    const std::optional<PtoSetup> today = setup_of(now);
+    const Stated<StubArrangement> arrangement = now.tractor.pto.arrangement;
+    if (today && arrangement) add_changeovers(t, *today, *arrangement, uses_of(farm, study, t), list);
   }
   return list;
 }

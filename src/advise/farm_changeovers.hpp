@@ -7,7 +7,9 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace advising {
 
-/// One for each tractor, stub and speed that a working pair needs and that is not out and engaged now.
+/// For each tractor: from the stub and speed that are out and engaged now to every other that a working pair needs, the
+/// way back where something runs with what is out now, and from one of them to the next; apart for trailed and mounted
+/// implements.
 std::vector<FarmChangeover> changeovers_of(const Farm& farm, const FarmStudy& study);
 
 } // namespace advising

@@ -4,6 +4,7 @@
 
 #include "report/assessment_page.hpp"
 #include "report/change_words.hpp"
+#include "report/changeover_page.hpp"
 #include "report/figures.hpp"
 #include "report/page.hpp"
 #include "report/render.hpp"
@@ -19,6 +20,7 @@ inline namespace v0 {
 namespace pages {
 namespace {
 
+using rendering::setup_text;
 using report_texts::say;
 
 const char* arrangement_phrase(StubArrangement arrangement) {
@@ -31,11 +33,6 @@ const char* arrangement_phrase(StubArrangement arrangement) {
   case StubArrangement::lever_only: return "arrangement.lever_only";
   }
   return "arrangement.fixed";
-}
-
-std::string setup_text(const PtoSetup& setup, UnitStyle style) {
-  return say("changeover.setup",
-             {{"stub", pto_type(setup.type).name}, {"speed", to_string(amount_of(setup.speed), style)}});
 }
 
 Page changeover_page(const Changeover& changeover, UnitStyle style) {
@@ -92,17 +89,31 @@ Json setup_json(const PtoSetup& setup, UnitStyle style) {
 
 } // namespace
 
-std::string to_json(const Changeover& changeover, UnitStyle style) {
-  Json json = {{"schema", changeover_schema_version},
-               {"library", FIELDSHAFT_VERSION_STRING},
-               {"arrangement", report_texts::say(pages::arrangement_phrase(changeover.arrangement))},
+namespace rendering {
+
+std::string setup_text(const PtoSetup& setup, UnitStyle style) {
+  return report_texts::say("changeover.setup",
+                           {{"stub", pto_type(setup.type).name}, {"speed", to_string(amount_of(setup.speed), style)}});
+}
+
+Json steps_json(const Changeover& changeover, UnitStyle style) {
+  Json json = {{"arrangement", report_texts::say(pages::arrangement_phrase(changeover.arrangement))},
                {"possible", changeover.possible},
                {"from", setup_json(changeover.from, style)},
-               {"to", setup_json(changeover.to, style)}};
+               {"to", setup_json(changeover.to, style)},
+               {"hitch", changeover.hitch == HitchKind::drawbar ? "drawbar" : "three-point"}};
   json["steps"] = Json::array();
   for (const ChangeoverStep& step : changeover.steps) {
-    json["steps"].push_back({{"id", step.id}, {"text", rendering::say_facts(step.id, step.facts, style)}});
+    json["steps"].push_back({{"id", step.id}, {"text", say_facts(step.id, step.facts, style)}});
   }
+  return json;
+}
+
+} // namespace rendering
+
+std::string to_json(const Changeover& changeover, UnitStyle style) {
+  Json json = {{"schema", changeover_schema_version}, {"library", FIELDSHAFT_VERSION_STRING}};
+  json.update(rendering::steps_json(changeover, style));
   json["hazards"] = Json::array();
   for (const ChangeoverHazard& hazard : changeover.hazards) {
     json["hazards"].push_back({{"id", hazard.id},

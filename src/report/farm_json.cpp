@@ -2,6 +2,7 @@
 
 #include "report/catalogue.hpp"
 #include "report/change_words.hpp"
+#include "report/changeover_page.hpp"
 #include "report/farm_page.hpp"
 #include "report/render.hpp"
 
@@ -189,6 +190,13 @@ std::string to_json(const FarmStudy& study, UnitStyle style) {
   for (const PayOff& pay_off : study.pay_offs) json["options"].push_back(pay_off_json(study, pay_off));
   json["remedies"] = Json::array();
   for (const PairRemedies& entry : study.remedies) json["remedies"].push_back(remedy_json(study, entry, style));
+  json["changeovers"] = Json::array();
+  for (const FarmChangeover& entry : study.changeovers) {
+    Json steps = {{"tractor", study.tractors[entry.tractor]},
+                  {"implements", names_at(study.implements, entry.implements)}};
+    steps.update(rendering::steps_json(entry.changeover, style));
+    json["changeovers"].push_back(std::move(steps));
+  }
   json["cautions"] = rendering::cautions();
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

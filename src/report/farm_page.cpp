@@ -5,6 +5,7 @@
 #include "report/assessment_page.hpp"
 #include "report/catalogue.hpp"
 #include "report/change_words.hpp"
+#include "report/changeover_page.hpp"
 #include "report/figures.hpp"
 #include "report/render.hpp"
 #include "report/say.hpp"
@@ -368,6 +369,8 @@ void add_changeovers(Page& page, const FarmStudy& study, UnitStyle style) {
   for (const FarmChangeover& entry : study.changeovers) {
     page.add(
         Heading{1, say("farm.heading.changeover", {{"tractor", study.tractors[entry.tractor]},
+                                                   {"from", rendering::setup_text(entry.changeover.from, style)},
+                                                   {"to", rendering::setup_text(entry.changeover.to, style)},
                                                    {"implements", names_at(study.implements, entry.implements)}})});
     List steps{entry.changeover.possible ? ListKind::steps : ListKind::bullets, {}};
     for (const ChangeoverStep& step : entry.changeover.steps) {

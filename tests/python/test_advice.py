@@ -64,10 +64,15 @@ def test_bounds_of_the_search() -> None:
 
 def test_changeover() -> None:
     steps = fieldshaft.changeover("reversible", (1, "540 rpm"), (2, pint.Quantity(1000, "rpm")))
-    assert steps.possible and "engine" in steps.steps[0].lower() and len(steps.steps) > 4 and steps.hazards
+    assert steps.possible and "stop the engine" in steps.steps[1] and len(steps.steps) > 4 and steps.hazards
     assert pickle.loads(pickle.dumps(steps)) == steps
     assert "1000" in repr(steps) and repr(steps).startswith("<Changeover from type 1")
     assert steps.steps[0] in " ".join(steps.to_text().split()) or steps.steps[0][:30] in steps.to_text()
+    assert any("Unhitch" in step for step in steps.steps)
+    mounted = fieldshaft.changeover("reversible", (1, "540 rpm"), (2, "1000 rpm"), hitch="three-point")
+    assert not any("Unhitch" in step or "drawbar" in step for step in mounted.steps)
+    with pytest.raises(fieldshaft.InputError, match="changeover: hitch = 'towed'; allowed: drawbar, three-point"):
+        fieldshaft.changeover("reversible", (1, "540 rpm"), (2, "1000 rpm"), hitch="towed")
     assert not fieldshaft.changeover("fixed", (1, "540 rpm"), (2, "1000 rpm")).possible
     with pytest.raises(fieldshaft.InputError, match="arrangement = 'any'"):
         fieldshaft.changeover("any", (1, "540 rpm"), (2, "1000 rpm"))

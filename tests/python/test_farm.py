@@ -43,6 +43,17 @@ def test_farm(farm: fieldshaft.Farm) -> None:
         farm.to_frame("cows")
 
 
+def test_changeovers_of_a_farm(study: fieldshaft.FarmStudy) -> None:
+    steps = study.changeovers()
+    assert list(steps.columns) == ["tractor", "implements", "from", "to", "number", "step"]
+    assert set(steps["tractor"]) == {"tractor B"}
+    ways = {(start, end) for start, end in zip(steps["from"], steps["to"], strict=True)}
+    assert len(ways) == 2 and {(end, start) for start, end in ways} == ways  # there and back
+    for _, list_ in steps.groupby(["from", "to", "implements"]):
+        assert list(list_["number"]) == list(range(1, len(list_) + 1))
+        assert "by hand" in list_["step"].iloc[-1]
+
+
 def test_bad_farms(farm: fieldshaft.Farm) -> None:
     document = farm.to_dict()
     document["tractors"][0]["powr"] = 5

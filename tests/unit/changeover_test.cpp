@@ -41,26 +41,93 @@ std::optional<double> fact_of(const Changeover& changeover, const std::string& s
 
 } // namespace
 
-TEST_CASE("every changeover that can be made begins at rest and ends with a turn by hand") {
+TEST_CASE(
+    "every changeover that can be made is at rest before the driveline is uncoupled and ends with a turn by hand") {
   for (const StubArrangement arrangement : stub_arrangements) {
     for (const PtoType& type : pto_types()) {
       for (const double speed : {540.0, 1000.0, 1300.0}) {
-        if (type.number == 1 && speed == 540.0) continue;
-        const Changeover steps = changeover(arrangement, six_at_540, {type.number, rpm(speed)});
-        CAPTURE(static_cast<int>(arrangement));
-        CAPTURE(type.number);
-        REQUIRE(!steps.steps.empty());
-        if (!steps.possible) {
-          CHECK(std::string(steps.steps.front().id) == "changeover.not_possible");
-          continue;
+        for (const HitchKind hitch : {HitchKind::drawbar, HitchKind::three_point}) {
+          if (type.number == 1 && speed == 540.0) continue;
+          const Changeover steps = changeover(arrangement, six_at_540, {type.number, rpm(speed)}, hitch);
+          CAPTURE(static_cast<int>(arrangement));
+          CAPTURE(type.number);
+          REQUIRE(!steps.steps.empty());
+          if (!steps.possible) {
+            CHECK(std::string(steps.steps.front().id) == "changeover.not_possible");
+            continue;
+          }
+          CHECK(place_of(steps, "changeover.stop") >= 0);
+          CHECK(place_of(steps, "changeover.wait") == place_of(steps, "changeover.stop") + 1);
+          CHECK(place_of(steps, "changeover.uncouple") == place_of(steps, "changeover.wait") + 1);
+          CHECK(std::string(steps.steps.back().id) == "changeover.by_hand");
+          const bool other_stub = type.number != 1;
+          CHECK(place_of(steps, other_stub ? "changeover.length" : "changeover.length_same_stub") >
+                place_of(steps, "changeover.couple"));
+          CHECK(place_of(steps, other_stub ? "changeover.length_same_stub" : "changeover.length") == -1);
         }
-        CHECK(std::string(steps.steps[0].id) == "changeover.stop");
-        CHECK(std::string(steps.steps[1].id) == "changeover.wait");
-        CHECK(std::string(steps.steps.back().id) == "changeover.by_hand");
-        CHECK(place_of(steps, "changeover.length") > place_of(steps, "changeover.couple"));
       }
     }
   }
+}
+
+TEST_CASE("a drawbar is moved only with the implement off it, and a tractor is driven only clear of hands") {
+  for (const StubArrangement arrangement :
+       {StubArrangement::exchanged_from_carrier, StubArrangement::reversible,
+        StubArrangement::bolted_with_separate_lever, StubArrangement::two_stubs_out}) {
+    for (const int type : {2, 3, 4}) {
+      const Changeover trailed = changeover(arrangement, six_at_540, {type, rpm(1000)}, HitchKind::drawbar);
+      const int set =
+          std::max(place_of(trailed, "changeover.drawbar"), place_of(trailed, "changeover.drawbar_by_manual"));
+      REQUIRE(set > 0);
+      const int unhitch = place_of(trailed, "changeover.unhitch");
+      const bool moved = arrangement != StubArrangement::two_stubs_out;
+      const int park = place_of(trailed, moved ? "changeover.park_for_stub" : "changeover.park");
+      CHECK(unhitch > place_of(trailed, "changeover.uncouple"));
+      CHECK(park == unhitch + 1);
+      CHECK(park < set);
+      CHECK(place_of(trailed, "changeover.raise_shield") < set);
+      CHECK(place_of(trailed, "changeover.hitch") == set + 1);
+      CHECK(place_of(trailed, "changeover.hitch") < place_of(trailed, "changeover.couple"));
+      const Changeover mounted = changeover(arrangement, six_at_540, {type, rpm(1000)}, HitchKind::three_point);
+      for (const char* id : {"changeover.unhitch", "changeover.hitch", "changeover.drawbar",
+                             "changeover.drawbar_by_manual", "changeover.park", "changeover.park_for_stub"}) {
+        CAPTURE(std::string(id));
+        CHECK(place_of(mounted, id) == -1);
+      }
+    }
+  }
+  const Changeover lever = changeover(StubArrangement::lever_only, {1, rpm(1000)}, six_at_540);
+  CHECK(place_of(lever, "changeover.unhitch") == -1); // nothing asks for another position
+}
+
+TEST_CASE(
+    "the attitude against loss of oil comes before the engine is stopped for the stub, the oil is looked at after") {
+  for (const StubArrangement arrangement : {StubArrangement::exchanged_from_carrier, StubArrangement::reversible,
+                                            StubArrangement::bolted_with_separate_lever}) {
+    const Changeover mounted = changeover(arrangement, six_at_540, fine_at_1000, HitchKind::three_point);
+    CHECK(place_of(mounted, "changeover.look_up") == 0);
+    CHECK(place_of(mounted, "changeover.attitude") == 1);
+    CHECK(place_of(mounted, "changeover.stop") == 2);
+    const Changeover trailed = changeover(arrangement, six_at_540, fine_at_1000);
+    CHECK(place_of(trailed, "changeover.look_up") == 0);
+    CHECK(place_of(trailed, "changeover.attitude") == -1); // no slope with an implement behind
+    CHECK(place_of(trailed, "changeover.park_for_stub") < place_of(trailed, "changeover.cool"));
+    const int home = std::max(place_of(trailed, "changeover.ring"), place_of(trailed, "changeover.bolt"));
+    CHECK(place_of(trailed, "changeover.oil") == home + 1);
+  }
+  CHECK(place_of(changeover(StubArrangement::two_stubs_out, six_at_540, fine_at_1000), "changeover.oil") == -1);
+}
+
+TEST_CASE("where stub and lever disagree no step says that they agree") {
+  const Changeover off = changeover(StubArrangement::lever_only, six_at_540, {1, rpm(1000)});
+  CHECK(place_of(off, "changeover.lever") == -1);
+  CHECK(place_of(off, "changeover.tag") == place_of(off, "changeover.lever_disagrees") + 1);
+  const std::string text = to_text(off);
+  CHECK(text.find("must agree") == std::string::npos);
+  CHECK(text.find("stands elsewhere") == std::string::npos); // the stub is where it was
+  const Changeover back = changeover(StubArrangement::lever_only, {1, rpm(1000)}, six_at_540);
+  CHECK(place_of(back, "changeover.lever") > 0);
+  CHECK(place_of(back, "changeover.tag") == -1);
 }
 
 TEST_CASE("what an arrangement cannot do is said") {
@@ -75,7 +142,6 @@ TEST_CASE("a stub that is moved cools, keeps its oil, gets a clean seat and its 
                                             StubArrangement::bolted_with_separate_lever}) {
     const Changeover steps = changeover(arrangement, six_at_540, fine_at_1000);
     CHECK(place_of(steps, "changeover.cool") > place_of(steps, "changeover.wait"));
-    CHECK(place_of(steps, "changeover.attitude") > 0);
     CHECK(place_of(steps, "changeover.raise_shield") < place_of(steps, "changeover.lower_shield"));
     CHECK(place_of(steps, "changeover.lower_shield") < place_of(steps, "changeover.lever"));
     CHECK(warns_of(steps, StubHazard::oil_lost));
@@ -103,7 +169,7 @@ TEST_CASE("the drawbar goes to a position of the new type, in numbers, and is le
   CHECK(place_of(to_largest, "changeover.drawbar_by_manual") > 0);
   const Changeover lever = changeover(StubArrangement::lever_only, six_at_540, {1, rpm(1000)});
   CHECK(place_of(lever, "changeover.drawbar") == -1);
-  CHECK(place_of(lever, "changeover.tag") > place_of(lever, "changeover.lever")); // six splines at 1000
+  CHECK(place_of(lever, "changeover.tag") > place_of(lever, "changeover.lever_disagrees")); // six splines at 1000
   CHECK(place_of(to_fine, "changeover.tag") == -1);
 }
 
@@ -124,6 +190,7 @@ TEST_CASE("every step and hazard has words, in all forms and both unit styles") 
       CHECK(to_markdown(steps, style).find("[hazard") == std::string::npos);
       CHECK(to_html(steps, style).find("<html") != std::string::npos);
       const auto json = nlohmann::json::parse(to_json(steps, style));
+      CHECK(json.at("hitch") == "drawbar");
       CHECK(json.at("steps").size() == steps.steps.size());
       CHECK(json.at("hazards").size() == steps.hazards.size());
     }
@@ -145,6 +212,10 @@ TEST_CASE("the changeover between two cases of one tractor, and none where stub 
   CHECK(steps->to.type == 3);
   CHECK(steps->arrangement == StubArrangement::exchanged_from_carrier);
   CHECK(steps->possible);
+  after.tractor.hitch.kind = HitchKind::three_point;
+  CHECK(place_of(*changeover_between(before, after), "changeover.unhitch") == -1);
+  after.tractor.hitch.kind.reset(); // then the earlier case says it, and a drawbar is the one that leaves nothing out
+  CHECK(changeover_between(before, after)->hitch == HitchKind::drawbar);
   Case unknown = after;
   unknown.tractor.pto.selected.reset();
   CHECK(!changeover_between(before, unknown));

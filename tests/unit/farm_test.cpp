@@ -407,10 +407,21 @@ TEST_CASE("the example farm: a certified study with changeover, plan and money")
   CHECK(study.backup.singles[0].implements == std::vector<std::size_t>{5, 6});
   CHECK(study.plan.options == std::vector<std::size_t>{0});
   CHECK(study.plan.exact);
-  REQUIRE(study.changeovers.size() == 1);
-  CHECK(study.changeovers[0].tractor == 1);
-  CHECK(study.changeovers[0].implements == std::vector<std::size_t>{5, 6});
-  CHECK(study.changeovers[0].changeover.possible);
+  // Tractor B to 1000 for wagon and square baler, and the way back, apart for what is trailed and what is mounted.
+  REQUIRE(study.changeovers.size() == 3);
+  std::vector<std::size_t> back;
+  for (const FarmChangeover& entry : study.changeovers) {
+    const Changeover& steps = entry.changeover;
+    CHECK(entry.tractor == 1);
+    CHECK(steps.possible);
+    const bool to_1000 = is_nominal_speed(steps.to.speed, rpm(1000));
+    CHECK(is_nominal_speed(steps.from.speed, to_1000 ? rpm(540) : rpm(1000)));
+    if (to_1000) CHECK(entry.implements == std::vector<std::size_t>{5, 6});
+    if (!to_1000) back.insert(back.end(), entry.implements.begin(), entry.implements.end());
+    for (const std::size_t i : entry.implements) CHECK(farm.implements[i].hitch == steps.hitch);
+  }
+  std::sort(back.begin(), back.end());
+  CHECK(back == std::vector<std::size_t>{0, 2, 3, 4});
   CHECK(study.pay_offs[0].pays == Pays::yes);
   CHECK(study.pay_offs[1].pays == Pays::no);
   CHECK(study_pair(with_options(farm, {0}), 0, 5).assessment.verdict() == Status::caution);

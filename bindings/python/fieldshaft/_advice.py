@@ -6,6 +6,7 @@ from typing import Any
 
 from fieldshaft import _core
 from fieldshaft._cases import Assessment, Case, assess
+from fieldshaft._errors import InputError
 from fieldshaft._quantities import Context, reader
 from fieldshaft._records import Record, choice, fill, given
 from fieldshaft._reports import Report, Status
@@ -271,8 +272,10 @@ def _set_up(pair: Any, parameter: str) -> tuple[int, float]:
     return pair[0], reader("angular_speed")(pair[1], Context("changeover"), f"{parameter}[1]")
 
 
-def changeover(arrangement: StubArrangement | str, from_: Any, to: Any) -> Changeover:
+def changeover(arrangement: StubArrangement | str, from_: Any, to: Any, hitch: str = "drawbar") -> Changeover:
     """The steps of a safe changeover, and what can go wrong in it. The operator's manuals come before it.
+
+    Another stub asks for another position of the drawbar; what hangs on it is unhitched before and hitched up after.
 
     Parameters
     ----------
@@ -280,6 +283,8 @@ def changeover(arrangement: StubArrangement | str, from_: Any, to: Any) -> Chang
         How the tractor offers its PTO speeds.
     from_, to : pair of int and quantity or str
         Number of the type that is out, and the speed of the gear, before and after.
+    hitch : str, default 'drawbar'
+        What the implement hangs on: "drawbar" or "three-point"; the latter leaves the drawbar alone.
 
     Returns
     -------
@@ -292,7 +297,9 @@ def changeover(arrangement: StubArrangement | str, from_: Any, to: Any) -> Chang
     True
     """
     number = list(StubArrangement).index(choice(StubArrangement, arrangement, "changeover", "arrangement"))
-    return Changeover(_core.changeover(number, *_set_up(from_, "from_"), *_set_up(to, "to")))
+    if hitch not in ("drawbar", "three-point"):
+        raise InputError("changeover", "hitch", repr(hitch), "drawbar, three-point")
+    return Changeover(_core.changeover(number, *_set_up(from_, "from_"), *_set_up(to, "to"), hitch == "three-point"))
 
 
 def changeover_between(before: Case, after: Case) -> Changeover | None:

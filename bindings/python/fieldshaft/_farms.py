@@ -180,10 +180,25 @@ class FarmStudy(Report):
             rows.append((entry["option"], entry["pays"], net.get("amount"), net.get("currency"), gained, entry["missing"]))
         return pandas.DataFrame(rows, columns=["option", "pays", "saved in a year", "currency", "brings to work", "missing"])
 
+    def changeovers(self) -> Any:
+        """How tractors are changed over between the stubs and speeds in use, as a pandas data frame: a row for each step."""
+        rows = (
+            {"tractor": entry["tractor"], "implements": ", ".join(entry["implements"]), "from": _set_up(entry["from"]),
+             "to": _set_up(entry["to"]), "number": number, "step": step["text"]}
+            for entry in self._document["changeovers"]
+            for number, step in enumerate(entry["steps"], 1)
+        )  # fmt: skip
+        return frame(rows, ["tractor", "implements", "from", "to", "number", "step"])
+
     def __repr__(self) -> str:
         pairs = [pair["status"] for row in self._document["verdicts"] for pair in row]
         running = sum(status in ("ok", "caution") for status in pairs)
         return f"<FarmStudy {self._document['title']!r}: {running} of {len(pairs)} pairs run>"
+
+
+def _set_up(end: Mapping[str, Any]) -> str:
+    """A stub and its speed."""
+    return f"{end['name']} at {end['speed']['text']}"
 
 
 def _place(function: str, parameter: str, names: tuple[str, ...], wanted: str | int) -> int:

@@ -121,11 +121,12 @@ void add_changeover(py::module_& module) {
   using fieldshaft::AngularSpeed;
   using fieldshaft::Changeover;
   py::class_<Changeover>(module, "Changeover");
-  module.def("changeover", [](int arrangement, int from, double from_speed, int to, double to_speed) {
+  module.def("changeover", [](int arrangement, int from, double from_speed, int to, double to_speed, bool mounted) {
     return translated([&] {
       return fieldshaft::changeover(static_cast<fieldshaft::StubArrangement>(arrangement),
                                     {from, AngularSpeed::from_value(from_speed)},
-                                    {to, AngularSpeed::from_value(to_speed)});
+                                    {to, AngularSpeed::from_value(to_speed)},
+                                    mounted ? fieldshaft::HitchKind::three_point : fieldshaft::HitchKind::drawbar);
     });
   });
   module.def("changeover_between", &changeover_between);

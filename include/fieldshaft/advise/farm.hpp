@@ -29,7 +29,8 @@ struct PairRemedies {
   Remedies remedies;
 };
 
-/// What has to be done to a tractor before it can run some implements: another stub, another speed of it.
+/// What has to be done to a tractor before it can run some implements, from one set-up that is in use to another:
+/// another stub, another speed of it. The way back is one of its own.
 struct FarmChangeover {
   std::size_t tractor = 0;
   std::vector<std::size_t> implements;

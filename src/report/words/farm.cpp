@@ -121,7 +121,7 @@ constexpr Phrase phrases[] = {
     Phrase{"farm.remedy.partly", "{pair}: no set of changes was found that heals everything; nearest: {changes}"},
     Phrase{"farm.remedy.state", "{pair}: state first {entries}"},
     Phrase{"farm.remedy.option", "{pair}: take the option \"{option}\"."},
-    Phrase{"farm.heading.changeover", "Changing {tractor} over for {implements}"},
+    Phrase{"farm.heading.changeover", "Changing {tractor} over from {from} to {to}, for {implements}"},
     Phrase{"farm.remedy.none", "{pair}: no remedy was found."},
     Phrase{"farm.remedy.scope",
            "Each set was verified by assessing the changed pair. A driveline that is cut or changed "
