@@ -1,3 +1,4 @@
+#include "assess/bearing.hpp"
 #include "assess/certificate.hpp"
 #include "assess/checks.hpp"
 #include "assess/need.hpp"
@@ -120,6 +121,23 @@ template <class Depends> void doubt(Assessment& assessment, const char* reason, 
 
 bool between(Check check, Check first, Check last) { return check >= first && check <= last; }
 
+/// Whether a finding before the geometry goes by the joint angles of the positions. The bearings' life does not where
+/// the case states the angles of its duties.
+bool rests_on_joint_angles(const Case& value, Check check) {
+  switch (check) {
+  case Check::root_torsion_at_angle:
+  case Check::tube_torsion: // the front joint raises the torque behind it
+  case Check::joint_rating:
+  case Check::simulated_start: // with the pair of joints
+  case Check::clutch_heat:
+  case Check::simulated_blockage:
+  case Check::pulsing_torque:
+  case Check::fatigue_life: return true;
+  case Check::joint_bearing_life: return assessing::life_goes_by_positions(value);
+  default: return false;
+  }
+}
+
 /// Unless the engaged gear is known to be right, need, torque and life may be those of another speed: a pass on them
 /// means nothing.
 void doubt_at_wrong_speed(Assessment& assessment) {
@@ -134,10 +152,9 @@ void doubt_at_wrong_speed(Assessment& assessment) {
 /// The geometry, and what the editions recommend, are those of a rear PTO.
 void doubt_where_not_rear(const Case& value, Assessment& assessment) {
   if (value.tractor.pto.place.value_or(PtoPlace::rear) == PtoPlace::rear) return;
-  doubt(assessment, "place.judge_later", [](Check check) {
+  doubt(assessment, "place.judge_later", [&value](Check check) {
     return between(check, Check::drawbar_distance, Check::hand_check) || check == Check::interface_power ||
-           check == Check::tractor_power_through_interface || check == Check::root_torsion_at_angle ||
-           check == Check::fatigue_life;
+           check == Check::tractor_power_through_interface || rests_on_joint_angles(value, check);
   });
 }
 
@@ -153,11 +170,12 @@ void doubt_where_ground_driven(const Case& value, Assessment& assessment) {
 
 /// Where a length measured by hand disagrees with the model, or its pose is not stated, something is measured wrong: no
 /// pass that rests on the geometry stands, and no cut list is known.
-void doubt_where_the_hand_disagrees(Assessment& assessment) {
+void doubt_where_the_hand_disagrees(const Case& value, Assessment& assessment) {
   const Finding* hand = assessment.find(Check::hand_check);
   if (hand == nullptr || hand->status < Status::not_known) return;
   for (Finding& finding : assessment.findings) {
-    const bool depends = finding.check >= Check::working_angle && finding.check <= Check::fouling;
+    const bool depends =
+        between(finding.check, Check::working_angle, Check::fouling) || rests_on_joint_angles(value, finding.check);
     if (!depends || (finding.status >= Status::not_known && finding.check != Check::cut_list)) continue;
     finding.status = Status::not_known;
     finding.reason = "hand.judge_later";
@@ -239,7 +257,7 @@ Assessment assessing::assess_over(const Case& stated, const DrivelineOverRange& 
   doubt_at_wrong_speed(assessment);
   doubt_where_not_rear(value, assessment);
   doubt_where_ground_driven(value, assessment);
-  doubt_where_the_hand_disagrees(assessment);
+  doubt_where_the_hand_disagrees(value, assessment);
   return assessment;
 }
 

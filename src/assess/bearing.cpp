@@ -115,6 +115,8 @@ Finding judge_life(const Case& value, const std::vector<JointDuty>& duties) {
 
 } // namespace
 
+bool life_goes_by_positions(const Case& value) { return value.driveline.duties.empty(); }
+
 void check_joint_bearings(const Case& value, const MeanLoad& mean, const DrivelineOverRange& range,
                           Findings& findings) {
   const DrivelineCase& driveline = value.driveline;
@@ -124,7 +126,7 @@ void check_joint_bearings(const Case& value, const MeanLoad& mean, const Driveli
   }
   std::vector<std::string> missing = unstated({{driveline.bearing_rating.has_value(), "driveline.bearing_rating"},
                                                {driveline.bearing_arm.has_value(), "driveline.bearing_arm"}});
-  const bool of_work = driveline.duties.empty();
+  const bool of_work = life_goes_by_positions(value);
   for (std::string& path : of_work ? missing_of_work(value, mean, range) : missing_of_duties(value)) {
     missing.push_back(std::move(path));
   }
