@@ -45,6 +45,8 @@ bool has_remedies(Check check) {
   case Check::joint_rating:
   case Check::overload_window:
   case Check::start_up:
+  case Check::pulsing_torque:
+  case Check::joint_bearing_life:
   case Check::fatigue_life:
   case Check::drawbar_distance:
   case Check::working_angle:

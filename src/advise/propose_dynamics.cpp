@@ -92,6 +92,9 @@ void propose_dynamics(const Situation& now, const Finding& finding, Proposals& p
   case Check::simulated_start: propose_ramps(now, {2.0, 4.0}, proposals); break;
   case Check::clutch_heat: propose_ramps(now, {0.5, 2.0}, proposals); break;
   case Check::resonance: propose_speeds(now, finding, proposals); break;
+  case Check::pulsing_torque: // where the swing comes from a resonance within the speeds
+    if (const Finding* resonance = resonance_of(now.assessment)) propose_speeds(now, *resonance, proposals);
+    break;
   default: break;
   }
 }

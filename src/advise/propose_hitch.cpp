@@ -1,6 +1,7 @@
 // Places of pin, top link and input connection.
 
 #include "advise/proposals.hpp"
+#include "assess/bearing.hpp"
 #include "assess/interface.hpp"
 #include "assess/layout.hpp"
 
@@ -75,6 +76,13 @@ void propose_top_link(const Situation& now, Proposals& proposals) {
                   }});
 }
 
+/// What shares the bend of the line equally between its joints.
+void propose_equal_angles(const Situation& now, Proposals& proposals) {
+  propose_positions(now, proposals);
+  propose_midway(now, proposals);
+  propose_top_link(now, proposals);
+}
+
 } // namespace
 
 void propose_hitch(const Situation& now, const Finding& finding, Proposals& proposals) {
@@ -85,9 +93,9 @@ void propose_hitch(const Situation& now, const Finding& finding, Proposals& prop
   case Check::angle_difference:
   case Check::speed_variation:
   case Check::joint_torque_swing:
-    propose_positions(now, proposals);
-    propose_midway(now, proposals);
-    propose_top_link(now, proposals);
+  case Check::pulsing_torque: propose_equal_angles(now, proposals); break;
+  case Check::joint_bearing_life:
+    if (assessing::life_goes_by_positions(now.value)) propose_equal_angles(now, proposals);
     break;
   case Check::transport_angle:
   case Check::root_torsion_at_angle:

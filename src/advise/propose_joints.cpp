@@ -1,6 +1,7 @@
 // Wide-angle joints and yokes in line.
 
 #include "advise/proposals.hpp"
+#include "assess/bearing.hpp"
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -10,8 +11,12 @@ namespace {
 void propose_wide_angle(const Situation& now, bool front, bool rear, Proposals& proposals) {
   const DrivelineCase& line = now.value.driveline;
   std::vector<Fact> facts;
-  if (line.joint_rating) facts.push_back(assessing::fact("rating", *line.joint_rating));
-  if (facts.empty()) return; // a joint of unknown strength cannot be ordered
+  if (!line.joint_rating) return; // a joint of unknown strength cannot be ordered
+  facts.push_back(assessing::fact("rating", *line.joint_rating));
+  if (line.bearing_rating && line.bearing_arm) { // its bearings are judged like those of the plain joint
+    facts.push_back(assessing::fact("bearings", *line.bearing_rating));
+    facts.push_back(assessing::fact("arm", *line.bearing_arm));
+  }
   if (front && line.front_joint_kind == JointKind::plain) {
     add(proposals, {ChangeKind::wide_angle_front, "", facts, [](Case& c) {
                       c.driveline.front_joint_kind = JointKind::wide_angle;
@@ -45,6 +50,7 @@ void propose_joints(const Situation& now, const Finding& finding, Proposals& pro
   case Check::angle_difference:
   case Check::speed_variation:
   case Check::joint_torque_swing:
+  case Check::pulsing_torque:
     propose_yokes_in_line(now, proposals);
     propose_wide_angle(now, true, true, proposals);
     break;
@@ -52,6 +58,9 @@ void propose_joints(const Situation& now, const Finding& finding, Proposals& pro
   case Check::fatigue_life:
   case Check::tube_torsion:
   case Check::joint_rating: propose_wide_angle(now, true, false, proposals); break;
+  case Check::joint_bearing_life:
+    if (assessing::life_goes_by_positions(now.value)) propose_wide_angle(now, true, true, proposals);
+    break;
   default: break;
   }
 }

@@ -1,6 +1,7 @@
 // Less work where the power is too much.
 
 #include "advise/proposals.hpp"
+#include "assess/bearing.hpp"
 #include "assess/need.hpp"
 
 #include <algorithm>
@@ -76,6 +77,23 @@ std::optional<double> need_within_limit(Power own, const Finding& finding) {
   return own.value() * (finding.limit->si / finding.value->si);
 }
 
+/// The need whose mean torque leaves room for the swings, below the limit and below the torque at which a device lets
+/// go.
+std::optional<double> need_beside_swings(Power own, const Finding& finding) {
+  const auto mean = amount_fact(finding, "mean");
+  const auto swing = amount_fact(finding, "swing");
+  if (!mean || !swing || !finding.limit) return std::nullopt;
+  const double bearable = std::min(finding.limit->si, amount_fact(finding, "device").value_or(finding.limit->si));
+  if (!(bearable > *swing)) return std::nullopt;
+  return own.value() * (bearable - *swing) / *mean;
+}
+
+/// The need with which the bearings live as long as wanted: their life falls with its power of 10/3.
+std::optional<double> need_for_life(const Case& value, Power own, const Finding& finding) {
+  if (!assessing::life_goes_by_positions(value) || !finding.value || !finding.limit) return std::nullopt;
+  return own.value() * std::pow(finding.value->si / finding.limit->si, 0.3);
+}
+
 /// What the whole load is too much by, taken off the PTO's part of it.
 std::optional<double> need_under_load(Power own, const Finding& finding) {
   if (!finding.value || !finding.limit) return std::nullopt;
@@ -114,6 +132,8 @@ void propose_power(const Situation& now, const Finding& finding, Proposals& prop
     need = need_under_load(own.power->high, finding);
     propose_slower(now, finding, proposals);
     break;
+  case Check::pulsing_torque: need = need_beside_swings(own.power->high, finding); break;
+  case Check::joint_bearing_life: need = need_for_life(now.value, own.power->high, finding); break;
   case Check::overload_window: need = need_for_window(own.power->high, finding); break;
   case Check::interface_power:
   case Check::flank_pressure:

@@ -2,6 +2,7 @@
 
 #include "advise/proposals.hpp"
 #include "advise/quick.hpp"
+#include "assess/bearing.hpp"
 #include "assess/layout.hpp"
 
 #include <algorithm>
@@ -113,8 +114,10 @@ void propose_rest(const Situation& now, Proposals& proposals) {
   add(proposals, {ChangeKind::disengage_in_turns, "", {}, [](Case& c) { c.range.turning->driven = false; }});
 }
 
-bool of_geometry(Check check) {
+bool of_geometry(const Case& value, Check check) {
   switch (check) {
+  case Check::joint_bearing_life: return assessing::life_goes_by_positions(value);
+  case Check::pulsing_torque:
   case Check::working_angle:
   case Check::turning_angle:
   case Check::transport_angle:
@@ -140,7 +143,7 @@ MachineState state_of(const Situation& now, const Finding& finding) {
 void propose_range(const Situation& now, const Finding& finding, Proposals& proposals) {
   const MachineState state = state_of(now, finding);
   const bool bends = finding.check == Check::root_torsion_at_angle;
-  if (state == MachineState::any || !(of_geometry(finding.check) || bends)) return;
+  if (state == MachineState::any || !(of_geometry(now.value, finding.check) || bends)) return;
   const bool only_driven = finding.check == Check::turning_angle || finding.check == Check::speed_variation ||
                            finding.check == Check::joint_torque_swing || bends;
   if (state == MachineState::turning && only_driven) propose_rest(now, proposals);

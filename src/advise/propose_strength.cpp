@@ -70,6 +70,16 @@ double settable(double torque, double lowest) {
   return tens >= lowest ? tens : std::ceil(lowest);
 }
 
+Proposal setting_proposal(Torque setting, Torque own, const Window& window) {
+  return {ChangeKind::set_device,
+          "",
+          {fact("setting", setting),
+           fact("own_setting", own),
+           {"lowest", Amount{window.lowest, Kind::torque}},
+           {"highest", Amount{window.highest, Kind::torque}}},
+          [setting](Case& c) { c.overload->item.setting = setting; }};
+}
+
 /// The highest setting that all parts bear, not below what the work needs.
 void propose_setting(const Situation& now, Proposals& proposals) {
   const auto& device = now.value.overload;
@@ -80,13 +90,7 @@ void propose_setting(const Situation& now, Proposals& proposals) {
       stated < window->lowest ? window->lowest : std::min(window->highest, stated * bearable_share(now.assessment));
   const Torque setting = newton_metres(settable(std::max(wanted, window->lowest), window->lowest));
   if (setting == *device->item.setting || setting.value() > window->highest) return;
-  add(proposals, {ChangeKind::set_device,
-                  "",
-                  {fact("setting", setting),
-                   fact("own_setting", *device->item.setting),
-                   {"lowest", Amount{window->lowest, Kind::torque}},
-                   {"highest", Amount{window->highest, Kind::torque}}},
-                  [setting](Case& c) { c.overload->item.setting = setting; }});
+  add(proposals, setting_proposal(setting, *device->item.setting, *window));
 }
 
 /// A friction clutch at the implement end, set as low as the work lets it be.
@@ -154,26 +158,87 @@ void propose_tube(const Situation& now, double scale, Proposals& proposals) {
                   }});
 }
 
-void propose_joints_for(double torque, Proposals& proposals) {
-  const Torque rating = newton_metres(50.0 * std::ceil(torque / 50.0));
-  add(proposals, {ChangeKind::stronger_joints, "", {fact("rating", rating)}, [rating](Case& c) {
-                    c.driveline.joint_rating = rating;
+bool names_part(const Finding& finding, std::string_view part) {
+  return std::any_of(finding.facts.begin(), finding.facts.end(), [&](const Fact& fact) {
+    const auto* phrase = std::get_if<PhraseId>(&fact.value);
+    return phrase != nullptr && std::string_view(fact.name) == "part" && part == phrase->id;
+  });
+}
+
+/// How much stronger the part that closes the window has to be to open it; 1 where it is open.
+double opening_factor(const Finding& window) {
+  const auto lowest = amount_fact(window, "lowest");
+  const auto highest = amount_fact(window, "highest");
+  constexpr double room = 1.02;
+  return lowest && highest && *lowest > *highest ? room * *lowest / *highest : 1.0;
+}
+
+/// The joints' rating that all findings on it ask for, in steps of 50 N·m; nothing where they bear what arrives.
+Stated<Torque> rating_for(const Assessment& assessment) {
+  double torque = 0.0;
+  for (const Check check : {Check::joint_rating, Check::pulsing_torque}) {
+    const Finding* finding = assessment.find(check);
+    if (finding != nullptr && beyond(*finding)) torque = std::max(torque, finding->value->si);
+  }
+  const Finding* window = assessment.find(Check::overload_window);
+  if (window != nullptr && names_part(*window, "part.joints") && opening_factor(*window) > 1.0) {
+    torque = std::max(torque, amount_fact(*window, "part_torque").value_or(0.0) * opening_factor(*window));
+  }
+  return torque > 0.0 ? Stated<Torque>(newton_metres(50.0 * std::ceil(torque / 50.0))) : std::nullopt;
+}
+
+/// The rating of the needle bearings with which they reach the wanted life, in steps of 500 N: life goes with its power
+/// of 10/3. Nothing where they reach it.
+Stated<Force> bearings_for(const Case& value, const Assessment& assessment) {
+  const Finding* life = assessment.find(Check::joint_bearing_life);
+  const Stated<Force>& own = value.driveline.bearing_rating;
+  if (life == nullptr || life->status != Status::stop || !life->value || !life->limit || !own) return std::nullopt;
+  const double wanted = own->value() * std::pow(life->limit->si / life->value->si, 0.3);
+  constexpr double above_rounding = 1.0 + 1e-9;
+  return Force::from_value(500.0 * std::ceil(above_rounding * wanted / 500.0));
+}
+
+/// Other joints, one purchase that serves every finding on their strength.
+void propose_stronger_joints(const Situation& now, Proposals& proposals) {
+  const Stated<Torque> rating = rating_for(now.assessment);
+  const Stated<Force> bearings = bearings_for(now.value, now.assessment);
+  std::vector<Fact> facts;
+  if (rating) facts.push_back(fact("rating", *rating));
+  if (bearings) facts.push_back(fact("bearings", *bearings));
+  if (bearings && now.value.driveline.bearing_arm) facts.push_back(fact("arm", *now.value.driveline.bearing_arm));
+  if (facts.empty()) return;
+  add(proposals, {ChangeKind::stronger_joints, "", std::move(facts), [rating, bearings](Case& c) {
+                    if (rating) c.driveline.joint_rating = rating;
+                    if (bearings) c.driveline.bearing_rating = bearings;
                   }});
+}
+
+/// A device that lets go in the pulses of work, set above them as far as its window lets it.
+void propose_setting_above(const Situation& now, const Finding& pulsing, Proposals& proposals) {
+  const auto& device = now.value.overload;
+  const auto window = window_of(now.assessment);
+  const auto least = amount_fact(pulsing, "device");
+  if (!device || !device->present || !device->item.setting || !window || !least || !pulsing.value) return;
+  const double own = device->item.setting->value();
+  const Torque setting = newton_metres(10.0 * std::ceil(0.1 * own * pulsing.value->si / *least));
+  if (setting.value() <= own || setting.value() > window->highest) return;
+  add(proposals, setting_proposal(setting, *device->item.setting, *window));
 }
 
 /// The part that closes the window, where it belongs to the driveline, made strong enough to open it.
 void propose_weakest_part(const Situation& now, const Finding& window, Proposals& proposals) {
-  const auto lowest = amount_fact(window, "lowest");
-  const auto highest = amount_fact(window, "highest");
-  const auto weakest = amount_fact(window, "part_torque");
-  if (!lowest || !highest || !weakest || *lowest <= *highest) return;
-  for (const Fact& fact : window.facts) {
-    const auto* part = std::get_if<PhraseId>(&fact.value);
-    if (part == nullptr || std::string_view(fact.name) != "part") continue;
-    const double factor = 1.02 * *lowest / *highest;
-    if (std::string_view(part->id) == "part.tube") propose_tube(now, std::cbrt(factor), proposals);
-    if (std::string_view(part->id) == "part.joints") propose_joints_for(*weakest * factor, proposals);
-  }
+  const double factor = opening_factor(window);
+  if (factor <= 1.0) return;
+  if (names_part(window, "part.tube")) propose_tube(now, std::cbrt(factor), proposals);
+  if (names_part(window, "part.joints")) propose_stronger_joints(now, proposals);
+}
+
+/// What pulses more than joints or tube bear.
+void propose_against_pulses(const Situation& now, const Finding& finding, Proposals& proposals) {
+  propose_setting_above(now, finding, proposals);
+  if (!beyond(finding)) return;
+  propose_stronger_joints(now, proposals);
+  if (names_part(finding, "part.tube")) propose_tube(now, std::cbrt(needed_factor(finding)), proposals);
 }
 
 void propose_clamping(const Situation& now, Proposals& proposals) {
@@ -205,8 +270,8 @@ void propose_strength(const Situation& now, const Finding& finding, Proposals& p
     if (beyond(finding)) propose_tube(now, std::cbrt(needed_factor(finding)), proposals);
     break;
   case Check::joint_rating:
-    if (beyond(finding)) propose_joints_for(finding.value->si, proposals);
-    break;
+  case Check::joint_bearing_life: propose_stronger_joints(now, proposals); break;
+  case Check::pulsing_torque: propose_against_pulses(now, finding, proposals); break;
   case Check::whirling: // the critical speed goes with the diameter
     if (beyond(finding)) propose_tube(now, 1.01 * finding.value->si / finding.limit->si, proposals);
     break;

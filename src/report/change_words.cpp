@@ -40,9 +40,13 @@ const char* phrase_of(const Change& change) {
   case ChangeKind::fit_device: return "change.fit_device";
   case ChangeKind::longer_driveline: return "change.longer_driveline";
   case ChangeKind::stronger_tube: return has_fact(change, "wall") ? "change.stronger_profile" : "change.stronger_tube";
-  case ChangeKind::stronger_joints: return "change.stronger_joints";
-  case ChangeKind::wide_angle_front: return "change.wide_angle_front";
-  case ChangeKind::wide_angle_rear: return "change.wide_angle_rear";
+  case ChangeKind::stronger_joints:
+    if (!has_fact(change, "bearings")) return "change.stronger_joints";
+    return has_fact(change, "rating") ? "change.stronger_joints_and_bearings" : "change.larger_bearings";
+  case ChangeKind::wide_angle_front:
+    return has_fact(change, "bearings") ? "change.wide_angle_front_bearings" : "change.wide_angle_front";
+  case ChangeKind::wide_angle_rear:
+    return has_fact(change, "bearings") ? "change.wide_angle_rear_bearings" : "change.wide_angle_rear";
   case ChangeKind::place_of_input: return "change.place_of_input";
   case ChangeKind::less_power: return "change.less_power";
   case ChangeKind::rotor_gear: return "change.rotor_gear";

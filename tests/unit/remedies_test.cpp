@@ -47,6 +47,12 @@ bool offers_anywhere(const Remedies& remedies, ChangeKind kind) {
   return false;
 }
 
+RemedyOptions cautions_too() {
+  RemedyOptions options;
+  options.accept = Status::ok;
+  return options;
+}
+
 const Change* change_of(const Remedies& remedies, ChangeKind kind) {
   for (const Remedy& remedy : remedies.sets) {
     for (const Change& change : remedy.changes) {
@@ -264,6 +270,149 @@ TEST_CASE("a start that heats the clutch too much is timed otherwise, as the sim
     CHECK(remedy.after.find(Check::clutch_heat)->value->si <= 0.999 * heat);
     CHECK(remedy.after.find(Check::simulated_start)->status <= Status::caution);
   }
+}
+
+namespace {
+
+/// The changes that alone heal a finding.
+std::set<std::string> singles_of(const Remedies& remedies, Check check) {
+  std::set<std::string> kinds;
+  for (const SingleRemedies& single : remedies.by_finding) {
+    if (single.check != check) continue;
+    for (const Change& change : single.changes) kinds.insert(change_id(change.kind));
+  }
+  return kinds;
+}
+
+const Remedy& set_with(const Remedies& remedies, const std::set<std::string>& kinds) {
+  const auto found = std::find_if(remedies.sets.begin(), remedies.sets.end(),
+                                  [&](const Remedy& remedy) { return kinds_of(remedy) == kinds; });
+  REQUIRE(found != remedies.sets.end());
+  return *found;
+}
+
+/// A text with its lines joined.
+std::string unwrapped(const std::string& text) {
+  std::istringstream words(text);
+  std::string joined;
+  for (std::string word; words >> word;) joined += (joined.empty() ? "" : " ") + word;
+  return joined;
+}
+
+/// A cutter whose bearings would last a little less long than wanted.
+Json worn_bearings() {
+  Json document = example("trailed-cutter-that-fits");
+  document["driveline"]["bearing_rating"] = "20 kN";
+  document["driveline"]["bearing_arm"] = "40 mm";
+  document["limits"]["wanted_life"] = "100 h";
+  const double life = assess(read_case(document.dump())).find(Check::joint_bearing_life)->value->si;
+  document["limits"]["wanted_life"] = std::to_string(1.05 * life / 3600.0) + " h";
+  return document;
+}
+
+} // namespace
+
+TEST_CASE("bearings that wear too soon: larger ones, less power, or joints that bend less") {
+  const Json document = worn_bearings();
+  const Remedies found = remedies_of(document);
+  CHECK(found.without_remedy.empty());
+  const std::set<std::string> singles = singles_of(found, Check::joint_bearing_life);
+  for (const char* kind : {"stronger_joints", "less_power", "limit_turn"})
+    CHECK_MESSAGE(singles.count(kind) == 1, kind);
+  for (const Remedy& remedy : found.sets) {
+    CHECK(remedy.after.find(Check::joint_bearing_life)->status == Status::ok);
+  }
+  // Life goes with (C/P)^(10/3): 20 kN * 1.05^0.3 = 20.29 kN, in steps of 500 N.
+  const Remedy& larger = set_with(found, {"stronger_joints"});
+  CHECK(larger.changed.driveline.bearing_rating->value() == 20500.0);
+  CHECK(larger.changed.driveline.joint_rating == read_case(document.dump()).driveline.joint_rating);
+  CHECK(unwrapped(to_text(found)).find("needle bearings are rated for at least 20500 N each, 40 mm") !=
+        std::string::npos);
+  // 34 kW / 1.05^0.3 = 33.506 kW, in half kilowatts.
+  CHECK(in(*set_with(found, {"less_power"}).changed.implement.power_need, unit::kilowatt) == doctest::Approx(33.5));
+
+  // Duties state power and angle of their own: neither the need nor the positions change that life.
+  Json parts = document;
+  parts["driveline"]["duties"] =
+      Json::parse(R"([{"name": "all", "share": "100 %", "power": "34 kW", "joint_angle": "30 deg"}])");
+  CHECK(singles_of(remedies_of(parts), Check::joint_bearing_life) == std::set<std::string>{"stronger_joints"});
+}
+
+TEST_CASE("a joint that is bought for its rating has bearings for the wanted life too") {
+  Json document = worn_bearings();
+  // The device lets 1483 N·m through, raised by the front joint, and its window wants some more.
+  document["driveline"]["joint_rating"] = "1500 N.m";
+  const Remedies found = remedies_of(document);
+  REQUIRE(found.before.find(Check::joint_rating)->status == Status::stop);
+  const Remedy& one = set_with(found, {"stronger_joints"});
+  CHECK(one.changed.driveline.bearing_rating->value() == 20500.0);
+  CHECK(one.changed.driveline.joint_rating->value() >= found.before.find(Check::joint_rating)->value->si);
+  for (const Check check : {Check::joint_rating, Check::joint_bearing_life, Check::overload_window}) {
+    CHECK(one.after.find(check)->status == Status::ok);
+  }
+  CHECK(unwrapped(to_text(found)).find("N·m, whose needle bearings are rated for at least 20500 N") !=
+        std::string::npos);
+}
+
+TEST_CASE("pulses that make the device let go: a higher setting within its window, or weaker pulses") {
+  Json document = example("trailed-cutter-that-fits");
+  document["range"]["turning"]["yaw"] = {"-20 deg", "20 deg"}; // the stub has room for a higher setting
+  // One natural frequency at 308.2 r/min; at 500 r/min the pulses of the rotor come through with about their strength.
+  document["torsion"] = Json::parse(R"({
+    "masses": [{"name": "tractor", "inertia": "2 kg.m^2", "turns_with": "pto"},
+               {"name": "rotor", "inertia": "3 kg.m^2", "turns_with": "geared", "speed": "540 r/min"}],
+    "shafts": [{"from": "tractor", "to": "rotor", "stiffness": "5000 N.m/rad", "joints": "yes"}],
+    "pulses": [{"name": "blades", "of": "rotor", "per_turn": 2, "torque": "100 N.m"}],
+    "pto_speeds": ["500 rpm", "600 rpm"]})");
+  const auto pulses = [&](double torque) {
+    document["torsion"]["pulses"][0]["torque"] = std::to_string(torque) + " N.m";
+    return *assess(read_case(document.dump())).find(Check::pulsing_torque);
+  };
+  const auto setting = [&](const Case& value) { return value.overload->item.setting->value(); };
+  const Case own = read_case(document.dump());
+  const double least = setting(own) * (1.0 - *own.overload->item.scatter);
+  // The swing goes with the pulse but for the joints' part: a peak 2 % above the least at which the device lets go.
+  const double weak = pulses(100.0).value->si;
+  const double per_torque = (pulses(200.0).value->si - weak) / 100.0;
+  const Finding slips = pulses(100.0 + (1.02 * least - weak) / per_torque);
+  REQUIRE(slips.status == Status::caution);
+  REQUIRE(slips.value->si == doctest::Approx(1.02 * least));
+  const Remedies found = remedies_of(document, cautions_too());
+  const std::set<std::string> singles = singles_of(found, Check::pulsing_torque);
+  for (const char* kind : {"set_device", "less_power"}) CHECK_MESSAGE(singles.count(kind) == 1, kind);
+  for (const Remedy& remedy : found.sets) CHECK(remedy.after.find(Check::pulsing_torque)->status == Status::ok);
+  const Change* set = nullptr;
+  for (const SingleRemedies& single : found.by_finding) {
+    for (const Change& change : single.changes) {
+      if (single.check == Check::pulsing_torque && change.kind == ChangeKind::set_device) set = &change;
+    }
+  }
+  REQUIRE(set != nullptr);
+  CHECK(std::get<Amount>(set->facts[0].value).si == 10.0 * std::ceil(0.1 * 1.02 * setting(own)));
+}
+
+TEST_CASE("pulses beyond the joints' rating call for stronger joints, and at a resonance for other speeds") {
+  Json document = example("trailed-cutter-that-fits");
+  document["torsion"] = Json::parse(R"({
+    "masses": [{"name": "tractor", "inertia": "2 kg.m^2", "turns_with": "pto"},
+               {"name": "rotor", "inertia": "3 kg.m^2", "turns_with": "geared", "speed": "540 r/min"}],
+    "shafts": [{"from": "tractor", "to": "rotor", "stiffness": "5000 N.m/rad", "joints": "yes"}],
+    "pulses": [{"name": "blades", "of": "rotor", "per_turn": 2, "torque": "40 N.m"}],
+    "pto_speeds": ["300 rpm", "600 rpm"]})");
+  const Finding resonant = *assess(read_case(document.dump())).find(Check::pulsing_torque);
+  const auto speed = std::find_if(resonant.facts.begin(), resonant.facts.end(),
+                                  [](const Fact& fact) { return std::string(fact.name) == "speed"; });
+  CHECK(std::get<Amount>(speed->value).si == doctest::Approx(rpm(308.2).value()).epsilon(1e-3));
+  const Remedies found = remedies_of(document);
+  const Remedy& calm = set_with(found, {"keep_pto_speed"});
+  CHECK(calm.after.find(Check::pulsing_torque)->value->si < 0.8 * resonant.value->si);
+
+  document["torsion"]["pto_speeds"] = {"500 rpm", "600 rpm"};
+  document["driveline"]["joint_rating"] = "610 N.m";
+  const Remedies weak = remedies_of(document);
+  REQUIRE(weak.before.find(Check::pulsing_torque)->status == Status::stop);
+  const Remedy& stronger = set_with(weak, {"stronger_joints"});
+  CHECK(stronger.after.find(Check::pulsing_torque)->status == Status::ok);
 }
 
 TEST_CASE("pull and climb that are too much are met by slower or narrower work") {

@@ -103,6 +103,20 @@ constexpr Phrase phrases[] = {
            "Fit telescoping members of the same profile with a wall of at least {wall} and a "
            "perimeter of at least {perimeter}, of the same steel."},
     Phrase{"change.stronger_joints", "Fit joints with a rating of at least {rating}."},
+    Phrase{
+        "change.larger_bearings",
+        "Fit joints whose needle bearings are rated for at least {bearings} each, {arm} from the centre of the cross "
+        "or farther."},
+    Phrase{"change.stronger_joints_and_bearings",
+           "Fit joints with a rating of at least {rating}, whose needle bearings are rated for at least {bearings} "
+           "each, {arm} from the centre of the cross or farther."},
+    Phrase{"change.wide_angle_front_bearings",
+           "Fit a wide-angle joint at the tractor, rated for at least {rating}, each of its needle bearings for at "
+           "least {bearings} at {arm} from the centre of its cross, its centre where the plain one had it, and its "
+           "other end as its manual says."},
+    Phrase{"change.wide_angle_rear_bearings",
+           "Fit a wide-angle joint at the implement, rated for at least {rating}, each of its needle bearings for at "
+           "least {bearings} at {arm} from the centre of its cross, its centre where the plain one had it."},
     Phrase{"change.wide_angle_front", "Fit a wide-angle joint at the tractor, rated for at least {rating}, its centre "
                                       "where the plain one had it, and its other end as its manual says."},
     Phrase{"change.wide_angle_rear", "Fit a wide-angle joint at the implement, rated for at least {rating}, its centre "
