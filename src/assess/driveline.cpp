@@ -129,7 +129,7 @@ void check_difference(const Case& value, const DrivelineOverRange& range, Findin
   place(finding, MachineState::working, extremes->difference.pose);
   if (finding.status != Status::ok) {
     finding.advice = {equalising_advice(value)};
-    if (is_trailed(value)) advise_placement(value, finding);
+    if (is_trailed(value)) advise_placement(value, range, finding);
   }
   findings.add(std::move(finding));
 }

@@ -146,6 +146,17 @@ void add_one_wrong(const Case& value, const std::vector<JointsAt>& joints, const
 
 } // namespace
 
+std::optional<UnevenRunning> uneven_running(const Case& value, const DrivelineOverRange& range) {
+  const DrivelineCase& line = value.driveline;
+  const bool plain = line.front_joint_kind == JointKind::plain && line.rear_joint_kind == JointKind::plain;
+  if (!line.yoke_phase || !plain || !range.missing_for_all().empty()) return std::nullopt;
+  const std::vector<JointsAt> joints = joints_of(value, range);
+  if (joints.empty()) return std::nullopt;
+  const PhaseResult stated = phase_result(joints, *line.yoke_phase);
+  const PhaseResult best = best_phase(value, joints, stated);
+  return UnevenRunning{stated.variation(), relative_phase(best.yoke_phase, Angle{}), best.variation()};
+}
+
 void check_phase(const Case& value, const DrivelineOverRange& range, Findings& findings) {
   if (has_wide_angle(value.driveline)) {
     findings.not_examined(Check::yoke_phase);

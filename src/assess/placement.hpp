@@ -2,6 +2,7 @@
 // Where pin or input shaft would have to stand so that the joints bend more equally.
 
 #include "assess/context.hpp"
+#include "assess/geometry.hpp"
 
 #include <fieldshaft/pto.hpp>
 
@@ -16,10 +17,11 @@ constexpr Length hole_tolerance = millimetres(10.0);
 /// The words for a position of the drawbar.
 const char* position_phrase(DrawbarPosition position);
 
-/// Adds numbers and advice to a finding on unequal joint angles in work of a trailed machine: the hole for PTO work, if
-/// another one of the stub's type is better, and the place of the input shaft behind the pin as it stands. Never a hole
-/// that is not for PTO work, nor one of another type.
-void advise_placement(const Case& value, Finding& finding);
+/// Adds reason, numbers and advice to a finding on unequal joint angles in work of a trailed machine: where the pin
+/// lies between the joints; the hole for PTO work, if another one of the stub's type is better, and the place of the
+/// input shaft behind the pin as it stands, each with how evenly the shaft would turn there. Never a hole that is not
+/// for PTO work, nor one of another type.
+void advise_placement(const Case& value, const DrivelineOverRange& range, Finding& finding);
 
 } // namespace assessing
 } // namespace v0

@@ -258,6 +258,13 @@ void judge_heat(const Case& value, const StartLine& made, const SimulationResult
   findings.add(std::move(finding));
 }
 
+/// A friction clutch goes on slipping, and heating, as long as the tractor drives it.
+void add_slip(const Case& value, const LinkResult& device, Finding& finding) {
+  if (value.overload->item.kind != DeviceKind::friction_clutch || !(device.slip_time > Time{})) return;
+  finding.reason = "blocked.slips";
+  finding.facts.push_back(fact("heating", device.heat / device.slip_time));
+}
+
 void judge_blockage(const Case& value, const StartLine& made, const DrivelineOverRange& range,
                     const DeviceWindow& weakest, Findings& findings) {
   const SimulationResult result = run_blockage(made);
@@ -269,6 +276,7 @@ void judge_blockage(const Case& value, const StartLine& made, const DrivelineOve
     const SimulationResult without = run_blockage(bare);
     finding.facts.push_back(fact("without", greatest_torque(without, bare.shaft)));
     finding.facts.push_back(fact("setting", *value.overload->item.setting));
+    add_slip(value, result.links[*made.device], finding);
   }
   if (finding.status != Status::ok) finding.advice = {made.device ? "blocked.lower" : "blocked.fit"};
   findings.add(std::move(finding));

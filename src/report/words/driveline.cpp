@@ -123,6 +123,10 @@ constexpr Phrase phrases[] = {
     Phrase{"difference.in_work",
            "Greatest difference of the two joint angles in work. Unequal angles make the implement run "
            "unevenly, twice in every turn, and shake the line."},
+    Phrase{"difference.by_pin",
+           "Greatest difference of the two joint angles in work. The pin lies {front_arm} behind the front joint and "
+           "{rear_arm} ahead of the rear one: in a turn the joint nearer to the pin bends more. Unequal angles make "
+           "the implement run unevenly, twice in every turn, and shake the line."},
     Phrase{"difference.equalise",
            "Bring both joint centres equally far from the pin (hitch extension, place of the input "
            "connection; the drawbar keeps the position that belongs to its PTO type), so that each joint takes half of "
@@ -130,10 +134,20 @@ constexpr Phrase phrases[] = {
     Phrase{"difference.other_hole",
            "With the pin in {hole_position} of {stub}, {hole} behind the shaft end, the joint angles differ by at most "
            "{hole_difference} in work instead of {value}; then check driveline length and clearance again."},
-    Phrase{
-        "difference.place_of_input",
-        "With the pin where it is, the joints bend equally if the end of the input shaft stands {equal_behind} behind "
-        "the pin (now {input_behind}); then check driveline length and clearance again."},
+    Phrase{"difference.other_hole_runs",
+           "With the pin in {hole_position} of {stub}, {hole} behind the shaft end, the joint angles differ by at most "
+           "{hole_difference} in work instead of {value}; with the rear yoke {hole_phase} from the front one the "
+           "implement's shaft then turns unevenly by {hole_variation} instead of {variation}, at the worst position "
+           "looked at. Then check driveline length and clearance again."},
+    Phrase{"difference.place_of_input_runs",
+           "With the pin where it is and the end of the input shaft {equal_behind} behind it (now {input_behind}), the "
+           "joint angles differ by at most {equal_difference} in work instead of {value}; with the rear yoke "
+           "{equal_phase} from the front one the implement's shaft then turns unevenly by {equal_variation} instead of "
+           "{variation}, at the worst position looked at. Then check driveline length and clearance again."},
+    Phrase{"difference.place_of_input",
+           "With the pin where it is and the end of the input shaft {equal_behind} behind it (now {input_behind}), the "
+           "joint angles differ by at most {equal_difference} in work instead of {value}; then check driveline length "
+           "and clearance again."},
     Phrase{"difference.equalise_mounted",
            "Set the top link so that the input shaft runs parallel to the stub in work: then both joints "
            "bend equally."},

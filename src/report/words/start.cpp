@@ -36,6 +36,10 @@ constexpr Phrase phrases[] = {
         "blocked.device",
         "Simulated blockage: if something stops the rotor at once, the torque in the line swings to {value} although "
         "the device is set to {setting}; without it {without} would arrive; {part} yields at {part_torque}."},
+    Phrase{"blocked.slips",
+           "Simulated blockage: if something stops the rotor at once, the overload clutch, set to {setting}, slips and "
+           "lets the torque in the line swing to {value}; without it {without} would arrive; {part} yields at "
+           "{part_torque}. Slipping it turns {heating} into heat until the PTO is let go: let go at once."},
     Phrase{"blocked.no_device",
            "Simulated blockage: if something stops the rotor at once, {value} arrive, and no overload "
            "device stands between; {part} yields at {part_torque}."},

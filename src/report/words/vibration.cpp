@@ -64,7 +64,9 @@ constexpr Phrase phrases[] = {
     Phrase{"phase.set",
            "Engine off, key out, everything at rest: take the telescope apart and turn its rear half by {turn} "
            "(clockwise, seen from the tractor, where positive), so that the rear yoke stands {best_phase} from the "
-           "front one; half a turn more is the same. Mark both members."},
+           "front one: the implement's shaft then turns unevenly by {best_variation} of the PTO speed instead of "
+           "{value}. Half "
+           "a turn more is the same. Mark both members."},
     Phrase{"swing.unstated",
            "Inertia behind the driveline, its stiffness, mean torque, joints or working positions are not all stated."},
     Phrase{"swing.near_resonance",
