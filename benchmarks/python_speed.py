@@ -2,7 +2,9 @@
 
     PYTHONPATH=build/test/python .venv/bin/python benchmarks/python_speed.py [OUT.json]
 
-Prints the best of several runs, and a sweep over attitudes against the same written with NumPy. The C++ loop is compiled on the spot with the flags of a release build.
+Prints the best of many short runs, which fall between two switches of a busy machine, and each figure also as a ratio to
+something of the same run: an empty call, pint's own division, the loop in C++, which is compiled on the spot with the
+flags of a release build, and a sweep over attitudes against the same written with NumPy.
 """
 
 from __future__ import annotations
@@ -42,7 +44,7 @@ extern "C" void ratio(const double* b, const double* t, double* out, long n) {
 
 
 def best(
-    code: Callable[[], Any], calls: int, rounds: int = 7, clock: Callable[[], float] = time.perf_counter
+    code: Callable[[], Any], calls: int, rounds: int = 60, clock: Callable[[], float] = time.perf_counter
 ) -> float:
     """Seconds for one call, in the best round."""
     times = []
@@ -75,18 +77,20 @@ def scalars() -> None:
     def empty(power: float, speed: float) -> float:
         return power
 
-    nothing = best(lambda: empty(50e3, 56.5), 200_000)
-    number = best(lambda: si.shaft_torque(50e3, 56.5), 200_000)
-    couples = best(lambda: si.joint_couples(100.0, 0.3, 0.1), 100_000)
+    nothing = best(lambda: empty(50e3, 56.5), 2000)
+    number = best(lambda: si.shaft_torque(50e3, 56.5), 2000)
+    couples = best(lambda: si.joint_couples(100.0, 0.3, 0.1), 1000)
     tube = si.TubeSection(0.05, 0.044)
-    stress = best(lambda: si.torsion_stress(tube, 500.0), 100_000)
+    stress = best(lambda: si.torsion_stress(tube, 500.0), 1000)
     power, speed = pint.Quantity(50.0, "kW"), pint.Quantity(540.0, "rpm")
-    quantity = best(lambda: fieldshaft.shaft_torque(power, speed), 10_000)
-    text = best(lambda: fieldshaft.shaft_torque("50 kW", "540 rpm"), 10_000)
+    quantity = best(lambda: fieldshaft.shaft_torque(power, speed), 200)
+    text = best(lambda: fieldshaft.shaft_torque("50 kW", "540 rpm"), 200)
+    division = best(lambda: power / speed, 200)
     print(f"scalar: si.shaft_torque {noted('scalar_call_us', 1e6 * (number - nothing)):.3f} us over an empty call (aim 0.5)")
     print(f"        si.joint_couples, three results, {1e6 * (couples - nothing):.3f} us")
     print(f"        si.torsion_stress, an object, {1e6 * (stress - nothing):.3f} us")
     print(f"        with pint quantities {noted('pint_call_us', 1e6 * quantity):.1f} us (aim 20), with texts {1e6 * text:.1f} us")
+    print(f"        that is {noted('pint_call_ratio', quantity / division):.2f} of power / speed in pint alone, {1e6 * division:.1f} us")
 
 
 def arrays(library: ctypes.CDLL) -> None:
@@ -105,8 +109,8 @@ def arrays(library: ctypes.CDLL) -> None:
             return out
 
         assert np.array_equal(plain(), function(first, second))
-        ours = best(lambda f=function, a=first, b=second: f(a, b), 10)
-        theirs = best(plain, 10)
+        ours = best(lambda f=function, a=first, b=second: f(a, b), 1, 40, time.process_time)
+        theirs = best(plain, 1, 40, time.process_time)
         print(f"array of 10^6: si.{name} {1e3 * ours:.2f} ms, the loop in C++ {1e3 * theirs:.2f} ms, ratio {noted(name + '_array_ratio', ours / theirs):.2f} (aim 1.2)")
 
 
@@ -121,21 +125,28 @@ def pairs() -> None:
         return first * np.cos(rear) / (1.0 - (np.sin(rear) * np.cos(behind)) ** 2)
 
     assert np.allclose(expression(), si.joint_pair_speed_ratio(front, rear, phase, turns), rtol=1e-12)
-    ours = best(lambda: si.joint_pair_speed_ratio(front, rear, phase, turns), 20)
-    theirs = best(expression, 5)
+    ours = best(lambda: si.joint_pair_speed_ratio(front, rear, phase, turns), 1, 40, time.process_time)
+    theirs = best(expression, 1, 7, time.process_time)
     print(f"a pair at 10^6 rotations: {1e3 * ours:.2f} ms, the NumPy expression {1e3 * theirs:.1f} ms, ratio {theirs / ours:.1f} (aim 20)")
 
 
-def threads() -> None:
-    angle = np.random.default_rng(1).uniform(0, 0.7, 2_000_000)
+def threads(library: ctypes.CDLL) -> None:
+    """Two runs one after the other against two at a time, and the same of the loop in C++: a busy machine spoils both."""
+    size = 200_000
+    angle, turn = np.random.default_rng(1).uniform(0, 0.7, size), np.full(size, 0.5)
+    pointer = ctypes.POINTER(ctypes.c_double)
 
-    def work() -> Any:
-        return si.joint_speed_ratio(angle, 0.5)
+    def plain() -> None:
+        library.ratio(*(a.ctypes.data_as(pointer) for a in (angle, turn, np.empty(size))), ctypes.c_long(size))
 
-    one = best(lambda: (work(), work()), 3)
-    with ThreadPoolExecutor(2) as pool:
-        two = best(lambda: [f.result() for f in (pool.submit(work), pool.submit(work))], 3)
-    print(f"two threads: {noted('two_threads', one / two):.2f} times one (aim 1.7)")
+    def gain(work: Callable[[], Any]) -> float:
+        one = best(lambda: (work(), work()), 1, 120)
+        with ThreadPoolExecutor(2) as pool:
+            two = best(lambda: [f.result() for f in (pool.submit(work), pool.submit(work))], 1, 120)
+        return one / two
+
+    ours, theirs = gain(lambda: si.joint_speed_ratio(angle, turn)), gain(plain)
+    print(f"two threads: {noted('two_threads', ours):.2f} times one (aim 1.7), the loop in C++ {theirs:.2f} times")
 
 
 class Sweep:
@@ -205,9 +216,10 @@ def imports() -> None:
 
 if __name__ == "__main__":
     scalars()
-    arrays(loops())
+    library = loops()
+    arrays(library)
     pairs()
-    threads()
+    threads(library)
     sweep()
     imports()
     if len(sys.argv) > 1:

@@ -156,5 +156,16 @@ def constants(module: str) -> list[Constant]:
     return found
 
 
+def members(struct: Struct) -> list[str]:
+    """The public data members of a struct, in their order."""
+    body = re.sub(r"///?.*", "", struct.body).split("private:")[0]
+    while (flat := re.sub(r"\{[^{}]*\}|\([^()]*\)", "@", body)) != body:  # bodies, arguments, initialisers
+        body = flat
+    statements = re.split(r";|(?<=@)\n", body)
+    found = [re.fullmatch(r"(?:[\w:<>, *&]|@)+?[ *&](\w+)(?:@| = .*)?", " ".join(s.split())) for s in statements]
+    words = ("friend", "using", "static", "return", "template", "public", "explicit", "operator")
+    return [m[1] for m in found if m and not any(re.match(rf"(constexpr )?{w}\b", m[0]) for w in words) and "@ " not in m[0]]
+
+
 def modules() -> list[str]:
     return sorted(p.name for p in INCLUDE.iterdir() if p.is_dir())

@@ -205,6 +205,133 @@ def test_objects_that_are_none(name: str, parameter: str) -> None:
                 getattr(layer, name)(**{**arguments, parameter: wrong})
 
 
+# What is written by hand. -----------------------------------------------------------------------------------------
+
+#: Functions of whole histories: the parameter that takes one, and the others, in units of the line.
+LINE = si.TorqueSnLine(9e3, -0.1, 2e3, 12e3, 10e3)
+HISTORIES: dict[str, tuple[str, dict[str, Any]]] = {
+    "close_residue": ("residue", {}),
+    "count_closed_cycles": ("history", {}),
+    "count_cycles": ("history", {}),
+    "count_repeating_cycles": ("history", {}),
+    "history_damage": ("history", {"line": LINE, "rule": "goodman"}),
+    "miner_damage": ("cycles", {"line": LINE, "rule": "goodman"}),
+}
+CYCLE_ROWS = np.array([[4000.0, 100.0, 20.0], [6000.0, -300.0, 5.0]])
+SAMPLES = np.array([-2000.0, 1000.0, -3000.0, 5000.0, -1000.0, 3000.0, -4000.0, 4000.0, -2000.0])
+
+
+def _objects_by_hand() -> dict[str, dict[str, Any]]:
+    """For each other function by hand arguments that it takes."""
+    rest = {"implement": {"name": "cutter"}, "driveline": {}}
+    case = fieldshaft.read_case({"schema": "fieldshaft-case/1", "tractor": {"name": "tractor"}, **rest})
+    machines = {"tractors": [{"name": "tractor"}], "implements": [{"name": "cutter", "hitch": "drawbar"}]}
+    farm = fieldshaft.read_farm({"schema": "fieldshaft-farm/1", "title": "farm", **machines})
+    report = {"report": fieldshaft.assess(case), "units": "us"}
+    return {
+        "assess": {"case": case},
+        "case_json_schema": {},
+        "changeover": {"arrangement": "reversible", "from_": (1, "540 rpm"), "to": (2, "1000 rpm")},
+        "changeover_between": {"before": case, "after": case},
+        "farm_json_schema": {},
+        "read_case": {"text": case.to_json()},
+        "read_case_file": {"path": "case.json"},
+        "read_farm": {"text": farm.to_json()},
+        "read_farm_file": {"path": "farm.json"},
+        "remedies": {"case": case, "accept": "ok", "most_changes": 1, "beyond_smallest": 0, "most_sets": 1, "most_cases": 1,
+                     "most_ranges": 1, "least_need": 0.5},
+        "screened_checks": {},
+        "study_farm": {"farm": farm, "depth": "screening", "remedies": False, "threads": 1},
+        "study_pair": {"farm": farm, "tractor": "tractor", "implement": 0},
+        "to_frame": {"items": [case]},
+        **{f"to_{form}": report for form in ("html", "json", "markdown", "text")},
+        "with_options": {"farm": farm, "options": []},
+    }  # fmt: skip
+
+
+BY_HAND = _objects_by_hand()
+
+
+def test_no_function_is_left_out() -> None:
+    public = {n for n in fieldshaft.__all__ if inspect.isfunction(getattr(fieldshaft, n))}
+    assert public == {*EXAMPLES, *BY_HAND, *HISTORIES}
+    for name, given in BY_HAND.items():
+        function = getattr(fieldshaft, name)
+        assert set(inspect.signature(function).parameters) == set(given), name
+        if not name.endswith("_file"):
+            function(**given)
+
+
+@pytest.mark.parametrize(("name", "parameter"), [(name, parameter) for name, given in BY_HAND.items() for parameter in given])
+def test_objects_by_hand_that_are_none(name: str, parameter: str) -> None:
+    for wrong in (object(), 5 + 2j, b"steel", np.array([1.0, 2.0])):
+        with pytest.raises((TypeError, fieldshaft.InputError), match=rf"{name}: {parameter}\b"):
+            getattr(fieldshaft, name)(**{**BY_HAND[name], parameter: wrong})
+
+
+@pytest.mark.parametrize("name", HISTORIES)
+def test_arrays_by_hand(name: str) -> None:
+    parameter, others = HISTORIES[name]
+    good = CYCLE_ROWS if parameter == "cycles" else SAMPLES
+    function = getattr(si, name)
+
+    def answer(values: Any) -> list[Any]:
+        result = function(**{parameter: values, **others})
+        return [np.asarray(part).tolist() for part in (result if isinstance(result, tuple) else _leaves(result)[:1])]
+
+    expected = answer(good)
+    twice = np.repeat(good, 2, axis=0)[::2]
+    for same in (good.tolist(), twice, good.astype(int), np.asfortranarray(good), good.astype(">f8")):
+        assert answer(same) == expected
+    assert all(not np.any(part) for part in answer(good[:0]))
+    bad = good.copy()
+    bad[1] = np.nan
+    with pytest.raises(fieldshaft.InputError, match=rf"{name}: {parameter}\[1"):
+        answer(bad)
+    mask = np.zeros(good.shape, bool)
+    for wrong in (
+        np.ma.masked_array(good, mask=mask), good.astype(object), good.astype(complex), good.astype(bool), good.astype(str),
+        good[..., None], 5.0, "5 kN", None, registry.Quantity(good, "N*m"),
+    ):  # fmt: skip
+        with pytest.raises(TypeError, match=rf"{name}: {parameter}"):
+            answer(wrong)
+
+
+@pytest.mark.parametrize("name", HISTORIES)
+def test_quantities_by_hand(name: str) -> None:
+    parameter, others = HISTORIES[name]
+    function = getattr(fieldshaft, name)
+
+    def cycles(values: Any, unit: Any = "N*m", where: Any = registry) -> Any:
+        if parameter != "cycles":
+            return where.Quantity(values, unit)
+        rows = np.asarray(values)
+        return fieldshaft.Cycles(where.Quantity(rows[:, 0], unit), where.Quantity(rows[:, 1], unit), rows[:, 2])
+
+    good = CYCLE_ROWS if parameter == "cycles" else SAMPLES
+    spread = np.repeat(good, 2, axis=0)[::2]
+    for one, other in zip(*(_parts(function(cycles(values), **others)) for values in (good, spread)), strict=True):
+        assert np.all(one == other)
+    if others:  # the line says which dimension is due, and in which registry
+        with pytest.raises(TypeError, match=f"{name}: {parameter}"):
+            function(cycles(good, "MPa"), **others)
+        own = fieldshaft.TorqueSnLine(other_registry.Quantity(9e3, "N*m"), -0.1, "2 kN*m", "12 kN*m", "10 kN*m")
+        with pytest.raises(TypeError, match="different pint registries"):
+            function(cycles(good), **{**others, "line": own})
+    for wrong in (np.ma.masked_array(good, mask=np.zeros(good.shape, bool)), good.astype(object)):
+        with pytest.raises(TypeError, match=f"{name}: {parameter}"):
+            function(_masked_cycles(wrong) if parameter == "cycles" else cycles(wrong), **others)
+
+
+def _masked_cycles(rows: Any) -> Any:
+    """Cycles whose counts know more, or less, than numbers do."""
+    return fieldshaft.Cycles(registry.Quantity(CYCLE_ROWS[:, 0], "N*m"), registry.Quantity(CYCLE_ROWS[:, 1], "N*m"), rows[:, 2])
+
+
+def _parts(result: Any) -> list[Any]:
+    return [leaf for part in (result if isinstance(result, tuple) else (result,)) for leaf in _leaves(part)]
+
+
 def _leaves(result: Any) -> list[Any]:
     if isinstance(result, Record):
         return [leaf for value in result._values() for leaf in _leaves(value)]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import math
+import os
 import pickle
 import subprocess
 import sys
@@ -116,6 +117,25 @@ def test_proved_geometry(assessments: dict[str, fieldshaft.Assessment]) -> None:
     assert any(a.turn_curve for a in assessments.values()) and any(a.envelopes for a in assessments.values())
 
 
+def test_branches_and_what_was_measured(assessments: dict[str, fieldshaft.Assessment]) -> None:
+    branched, measured = 0, 0
+    for assessment in assessments.values():
+        geometry = assessment.to_dict()["geometry"]
+        for branch, entry in zip(assessment.branches, geometry["branches"], strict=True):
+            branched += 1
+            assert (branch.name, list(branch.fold)) == (entry["name"], entry["fold"])
+            assert branch.longest.bound.si == entry["longest"]["bound"]["si"] >= branch.longest.attained.si
+            assert pickle.loads(pickle.dumps(branch)) == branch
+        for state, entry in zip(assessment.envelopes, geometry["states"], strict=True):
+            assert state.slack_top_link == ("top_link" in entry)
+            for origin, one in zip(state.origins, entry["measured"], strict=True):
+                measured += 1
+                assert origin.of == one["of"] and list(origin.range) == one["range"]
+                assert [part.entry for part in origin.from_] == [part["entry"] for part in one["from"]]
+                assert all(part.tolerance.si >= 0.0 and part.value.text for part in origin.from_)
+    assert branched == 2 and measured > 0
+
+
 def test_cases_as_rows(assessments: dict[str, fieldshaft.Assessment]) -> None:
     cases = [assessment.case for assessment in assessments.values()]
     frame = fieldshaft.to_frame(cases)
@@ -222,7 +242,6 @@ def test_several_files(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> No
     assert main(["assess", "--json", *files]) == 2
     reports = json.loads(capsys.readouterr().out)
     assert [report["file"] for report in reports] == [files[0], files[3]]
-    assert main(["assess", *map(str, EXAMPLES)]) == 1
 
 
 @pytest.mark.parametrize(("form", "ending"), [("html", ".html"), ("markdown", ".md")])
@@ -239,6 +258,33 @@ def test_pages_into_files(form: str, ending: str, tmp_path: Path, capsys: pytest
     assert "No such file or directory" in capsys.readouterr().err
 
 
+def test_pages_of_one_name(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Two files of one name in two folders must not be written over each other."""
+    twin = tmp_path / EXAMPLES[0].name
+    twin.write_bytes(EXAMPLES[1].read_bytes())
+    with pytest.raises(SystemExit) as stopped:
+        main(["assess", str(EXAMPLES[0]), str(twin), "--html", str(tmp_path / "pages")])
+    assert stopped.value.code == 2 and not (tmp_path / "pages").exists()
+    assert f"{EXAMPLES[0]} and {twin} would both be written as {twin.stem}.html" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    ("name", "content", "message"),
+    [
+        ("farm.json", b'{"schema": "fieldshaft-farm/1"}', "for a farm call: python -m fieldshaft study"),
+        ("case.json", b'{"schema": "fieldshaft-case/2"}', 'schema: "fieldshaft-case/2"; expected "fieldshaft-case/1"'),
+        ("deep.toml", b"a = " + b"[" * 100_000, "document: lists within lists without end; expected a TOML document"),
+        ("deep.json", b"[" * 100_000, "document: the document ends too early"),
+        ("photo.json", b"\x89PNG\xff", "document: no text at byte 0; expected text in UTF-8"),
+    ],
+)
+def test_files_of_another_kind(name: str, content: bytes, message: str, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (tmp_path / name).write_bytes(content)
+    assert main(["assess", str(tmp_path / name)]) == 2
+    out, err = capsys.readouterr()
+    assert out == "" and message in err and (name == "farm.json") == ("call: python" in err)
+
+
 def test_bar_on_a_terminal(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
     monkeypatch.setattr(sys.stderr, "isatty", lambda: True, raising=False)
     main(["assess", "--json", *map(str, EXAMPLES[:2])])
@@ -248,14 +294,18 @@ def test_bar_on_a_terminal(monkeypatch: pytest.MonkeyPatch, capsys: pytest.Captu
     assert capsys.readouterr().err == ""
 
 
-def _run(*arguments: str) -> subprocess.CompletedProcess[str]:
+def _run(*arguments: str, **variables: str) -> subprocess.CompletedProcess[str]:
     command = [sys.executable, "-m", "fieldshaft", *arguments]
-    return subprocess.run(command, cwd=PACKAGE.parent, capture_output=True, text=True, check=False)
+    environment = {**os.environ, **variables}
+    return subprocess.run(command, cwd=PACKAGE.parent, env=environment, capture_output=True, text=True, check=False)
 
 
 def test_as_a_program() -> None:
     done = _run("assess", str(EXAMPLES[0]))
     assert done.returncode in (0, 1) and done.stderr == "" and len(done.stdout) > 500
+    plain = _run("assess", str(EXAMPLES[0]), PYTHONIOENCODING="ascii")  # a terminal without ° and ·
+    assert plain.returncode == done.returncode and plain.stderr == "" and len(plain.stdout) == len(done.stdout)
+    assert _run("--version").stdout == f"fieldshaft {fieldshaft.__version__}\n"
     done = _run("assess", "nowhere.json")
     assert done.returncode == 2 and done.stdout == ""
     assert done.stderr == "nowhere.json: No such file or directory\n"

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import functools
 import inspect
 import math
 import re
 import sys
+from typing import Any
 
 import headers
 import pytest
@@ -129,10 +131,11 @@ def test_other_forms_are_needed() -> None:
     assert not {name for name, form in OTHER_FORM.items() if not form.startswith("by hand")} & set(fieldshaft.__all__)
 
 
-def test_bounds_of_a_search_are_those_of_the_header() -> None:
+@pytest.mark.parametrize("item", [fieldshaft.remedies, fieldshaft.RemedyOptions])
+def test_bounds_of_a_search_are_those_of_the_header(item: Any) -> None:
     (options,) = [s for s in headers.read("advise")[1] if s.name == "RemedyOptions"]
     declared = dict(re.findall(r"(?m)^ *\w+ (\w+) = ([\w:.]+);", options.body))
-    defaults = {name: p.default for name, p in inspect.signature(fieldshaft.remedies).parameters.items() if name != "case"}
+    defaults = {name: p.default for name, p in inspect.signature(item).parameters.items() if name != "case"}
     assert declared == {name: f"Status::{value}" if name == "accept" else str(value) for name, value in defaults.items()}
 
 
@@ -191,6 +194,87 @@ def test_kinds_are_those_of_the_header() -> None:
     block = re.search(r"enum class Kind \{(.*?)\};", text, re.S)
     assert block
     assert set(re.findall(r"\w+", re.sub(r"//.*", "", block[1]))) == {*LIBRARY.kinds, "number", "share"}
+
+
+#: Records of described structs that offer something else than the public members of C++.
+OTHER_MEMBERS = {
+    "Direction": "made of a forward, left and up part; a class in C++",
+    "EngineLine": "points and high idle; a class in C++",
+    "HeldSpeed": "nothing of its own; a base in C++",
+    "Position": "forward, left and up, which are functions in C++",
+    "PtoIdentification": "also the answers that are functions in C++",
+    "PtoOptions": "the list; a class in C++",
+    "RecommendedPowers": "also the answers that are functions in C++",
+    "DeviceWindow": "also the answer that is a function in C++",
+}
+
+#: Records that are written by hand: members of C++ that Python offers under another name, or in another form.
+BY_HAND: dict[str, dict[str, str]] = {
+    "BranchEnvelopeOfCase": {},
+    "CaseProblem": {},
+    "MeasuredEntry": {},
+    "RangeOrigin": {"from": "from_"},
+    "RemedyOptions": {},
+    "StateEnvelope": {},
+    "StateExtreme": {"pose": "yaw", "most": "matters_most"},
+    "TurnAtPitch": {},
+    "Remedy": {"after": "assess"},
+    "Assessment": {
+        "title": "document", "note": "document", "tractor": "case", "implement": "case", "unasked": "what_to_state",
+        "gears": "document", "economy": "document",
+    },
+    "Remedies": {"before": "case", "search": "complete_size"},
+    "FarmStudy": {
+        "title": "document", "note": "document", "depth": "document", "options": "farm", "verdicts": "verdict",
+        "details": "to_frame", "backup": "stands_still", "plan": "document", "speeds": "document", "remedies": "document",
+        "changeovers": "to_text",
+    },
+    "FarmStudySettings": {"executor": "threads", "remedy_options": "remedies"},
+}  # fmt: skip
+
+
+@functools.cache
+def _structs() -> dict[str, headers.Struct]:
+    return {struct.name: struct for module in headers.modules() for struct in headers.read(module)[1]}
+
+
+def test_records_have_the_members_of_the_header() -> None:
+    declared = _structs()
+    others = set()
+    for name, struct in LIBRARY.structs.items():
+        if struct.cpp != f"fieldshaft::{name}" or name not in declared:
+            continue  # one of several that a template makes
+        if [entry.cpp_name for entry in struct.fields] != headers.members(declared[name]):
+            others.add(name)
+    assert others == set(OTHER_MEMBERS)
+
+
+@pytest.mark.parametrize("name", BY_HAND)
+def test_objects_have_the_members_of_the_header(name: str) -> None:
+    item = fieldshaft.study_farm if name == "FarmStudySettings" else getattr(fieldshaft, name)
+    has = set(inspect.signature(item).parameters) if inspect.isfunction(item) else {*dir(item), "document"}
+    members = headers.members(_structs()[name])
+    assert members and set(BY_HAND[name]) <= set(members)
+    missing = [member for member in members if BY_HAND[name].get(member, member) not in has]
+    assert not missing
+
+
+def test_every_overload_is_in_python() -> None:
+    """Of functions with several forms each, up to the conveniences that are named here."""
+    short = {"shear_yield", "shear_ultimate"}  # a Material instead of its `yield` or `ultimate`
+    short |= {"mirrored"}  # takes any of them as `item`
+    missing = []
+    for module in MODULES:
+        described = {name: [[p.cpp_name for p in f.parameters] for f in formulas] for name, formulas in _described(module).items()}
+        for function in _declared(module):
+            names = _cpp_names(function.parameters)
+            forms = described.get(function.name)
+            if forms is None or function.name in short:
+                continue
+            threads = [["threads" if name == "executor" else name for name in names]]
+            if not any(names == form[: len(names)] or threads[0] == form for form in forms):
+                missing.append((function.name, names))
+    assert not missing
 
 
 @pytest.mark.parametrize("formula", LIBRARY.formulas, ids=lambda formula: formula.core_name)

@@ -129,6 +129,18 @@ def test_screening_and_threads(farm: fieldshaft.Farm, study: fieldshaft.FarmStud
     assert "pto.speed" in fieldshaft.screened_checks()
 
 
+def test_bounds_of_remedies(farm: fieldshaft.Farm, study: fieldshaft.FarmStudy) -> None:
+    few = fieldshaft.RemedyOptions(most_changes=1, most_sets=1, most_cases=20)
+    found = fieldshaft.study_farm(farm, remedies=few)
+    assert found.matrix().equals(study.matrix()) and study.to_dict()["remedies"] == []
+    sets = [entry["sets"] for entry in found.to_dict()["remedies"]]
+    assert {len(entry) for entry in sets} == {0, 1} and {len(one["changes"]) for entry in sets for one in entry} == {1}
+    with pytest.raises(TypeError, match="study_farm: remedies = 'yes'.*expected True, False or RemedyOptions"):
+        fieldshaft.study_farm(farm, remedies="yes")
+    with pytest.raises(fieldshaft.InputError, match="remedies: most_sets = 1.5; allowed: a whole number"):
+        fieldshaft.study_farm(farm, remedies=few.replace(most_sets=1.5))
+
+
 def test_objects(study: fieldshaft.FarmStudy) -> None:
     again = pickle.loads(pickle.dumps(study))
     assert again == study and hash(again) == hash(study) and again.farm == study.farm

@@ -38,6 +38,14 @@ def test_package_is_typed() -> None:
 #: What a type checker has to find in the second and third line of a program.
 WRONG = "from fieldshaft import si\nx: str = si.shaft_torque(1.0, 2.0)\nsi.shaft_torque(1.0)\n"
 
+#: What only those who know pandas and matplotlib can find: tables and pictures are no plain Any.
+WRONG_TABLES = """import fieldshaft
+from fieldshaft import plots
+x: str = fieldshaft.to_frame([])
+y: str = fieldshaft.constants.to_frame()
+z: str = plots.speed_ripple("20 deg")
+"""
+
 
 @pytest.fixture(scope="module")
 def cache(tmp_path_factory: pytest.TempPathFactory) -> str:
@@ -68,10 +76,11 @@ def test_pyright(tmp_path: Path) -> None:
     """The same sample as editors check it. Strict would judge pint, whose own types are partly unknown to pyright."""
     (tmp_path / "typed_use.py").write_text((HERE / "typed_use.py").read_text(encoding="utf-8"), encoding="utf-8")
     (tmp_path / "wrong.py").write_text(WRONG, encoding="utf-8")
+    (tmp_path / "tables.py").write_text(WRONG_TABLES, encoding="utf-8")
     settings = {"typeCheckingMode": "standard", "pythonVersion": "3.11", "extraPaths": [str(PACKAGE.parent)]}
     (tmp_path / "pyrightconfig.json").write_text(json.dumps(settings), encoding="utf-8")
     command = [sys.executable, "-m", "basedpyright", "--outputjson", "--pythonpath", sys.executable, "-p", str(tmp_path)]
     done = subprocess.run(command, cwd=tmp_path, capture_output=True, text=True, check=False)
     found = json.loads(done.stdout)["generalDiagnostics"]
     places = {(Path(entry["file"]).name, entry["range"]["start"]["line"] + 1) for entry in found if entry["severity"] == "error"}
-    assert places == {("wrong.py", 2), ("wrong.py", 3)}, done.stdout
+    assert places == {("wrong.py", 2), ("wrong.py", 3), *(("tables.py", line) for line in (3, 4, 5))}, done.stdout

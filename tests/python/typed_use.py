@@ -38,11 +38,15 @@ fits: fieldshaft.Status = economy.fits
 for state in assessment.envelopes:
     proved: float = state.front_angle.bound.si
     print(state.state is fieldshaft.MachineState.turning, state.longest.matters_most, proved)
+frame = assessment.to_frame()
+statuses: list[str] = list(frame["status"])
+branch_names: list[str] = [branch.name for branch in assessment.branches]
 turns: list[float] = [point.left for point in assessment.turn_curve]
 print(assessment.envelope_frame(), assessment.turn_frame(), fieldshaft.to_frame([tube, tube]), tube.to_json(), tube.to_frame())
 
 farm = fieldshaft.read_farm_file("farm.toml")
 study: fieldshaft.FarmStudy = fieldshaft.study_farm(farm, depth="screening", threads=2)
+searched = fieldshaft.study_farm(farm, remedies=fieldshaft.RemedyOptions("ok", most_changes=2))
 verdict: fieldshaft.Status = study.verdict("tractor A", 0)
 print(study.matrix(), farm.to_frame("implements"), fieldshaft.study_pair(farm, 0, 0).verdict)
 
@@ -52,4 +56,6 @@ line = fieldshaft.TorqueSnLine("9 kN·m", -0.1, "2 kN·m", "12 kN·m", "10 kN·m
 life = fieldshaft.duty_life(work, line, "goodman")
 cycles = fieldshaft.count_cycles(ureg.Quantity(np.array([1.0, 3.0, 2.0, 4.0]), "kN*m"))
 damage = fieldshaft.miner_damage(cycles, line, fieldshaft.MeanStressRule.goodman)
-plots.duties(work, line, "goodman").savefig("duties.png")
+figure = plots.duties(work, line, "goodman")
+figure.savefig("duties.png")
+speeds: tuple[fieldshaft.Sourced, ...] = fieldshaft.constants.nominal_pto_speeds

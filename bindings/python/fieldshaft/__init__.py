@@ -13,10 +13,17 @@ __version__ = "0.1.0"
 
 #: Where the public names live. They are loaded when they are first asked for: `fieldshaft.si` needs none of them.
 _HOMES = {
-    "fieldshaft._advice": ("Change", "Changeover", "Remedies", "Remedy", "changeover", "changeover_between", "remedies"),
+    "fieldshaft._advice": ("Change", "Changeover", "Remedies", "Remedy", "RemedyOptions", "changeover", "changeover_between", "remedies"),
     "fieldshaft._cases": ("Assessment", "Case", "Finding", "assess", "case_json_schema", "read_case", "read_case_file"),
     "fieldshaft._documents": ("CaseError", "CaseProblem"),
-    "fieldshaft._envelopes": ("StateEnvelope", "StateExtreme", "TurnAtPitch"),
+    "fieldshaft._envelopes": (
+        "BranchEnvelopeOfCase",
+        "MeasuredEntry",
+        "RangeOrigin",
+        "StateEnvelope",
+        "StateExtreme",
+        "TurnAtPitch",
+    ),
     "fieldshaft._farms": ("Farm", "FarmStudy", "farm_json_schema", "read_farm", "read_farm_file", "screened_checks", "study_farm", "study_pair", "with_options"),
     "fieldshaft._reports": ("ReportedValue", "to_html", "to_json", "to_markdown", "to_text"),
     "fieldshaft._frames": ("to_frame",),

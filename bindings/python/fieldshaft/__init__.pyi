@@ -13,6 +13,7 @@ from fieldshaft._advice import (
     Changeover as Changeover,
     Remedies as Remedies,
     Remedy as Remedy,
+    RemedyOptions as RemedyOptions,
     changeover as changeover,
     changeover_between as changeover_between,
     remedies as remedies,
@@ -31,6 +32,9 @@ from fieldshaft._documents import (
     CaseProblem as CaseProblem,
 )
 from fieldshaft._envelopes import (
+    BranchEnvelopeOfCase as BranchEnvelopeOfCase,
+    MeasuredEntry as MeasuredEntry,
+    RangeOrigin as RangeOrigin,
     StateEnvelope as StateEnvelope,
     StateExtreme as StateExtreme,
     TurnAtPitch as TurnAtPitch,
@@ -157,6 +161,7 @@ __all__ = [
     "BoltGrade",
     "Branch",
     "BranchEnvelope",
+    "BranchEnvelopeOfCase",
     "Case",
     "CaseError",
     "CaseProblem",
@@ -263,6 +268,7 @@ __all__ = [
     "Material",
     "MeanStressRule",
     "MeasuredEnergyPerMass",
+    "MeasuredEntry",
     "MeasuredPower",
     "MeasuredPowerPerWidth",
     "MeasuredSpline",
@@ -273,6 +279,7 @@ __all__ = [
     "MountedEnvelope",
     "MountedRange",
     "MountedSurroundings",
+    "MountedTolerance",
     "NetEnginePower",
     "NotchFactors",
     "NotchLoad",
@@ -307,11 +314,13 @@ __all__ = [
     "PtoPowerRange",
     "PtoSpeedTolerance",
     "PtoType",
+    "RangeOrigin",
     "RecommendedPower",
     "RecommendedPowers",
     "RectangleSection",
     "Remedies",
     "Remedy",
+    "RemedyOptions",
     "RepairClass",
     "ReportedValue",
     "Rod",
@@ -696,6 +705,7 @@ __all__ = [
     "simulate",
     "simulation_end_text",
     "size_factor",
+    "slack_driveline_envelope",
     "slack_pose",
     "sleeve_stress",
     "slender_tube_excess",
@@ -761,6 +771,9 @@ __all__ = [
     "to_markdown",
     "to_text",
     "tolerant_driveline_envelope",
+    "tolerant_mounted_driveline_envelope",
+    "tolerant_mounted_least_clearance",
+    "tolerant_turn_limit",
     "top_link_for",
     "torque_band",
     "torque_for_twist",
@@ -782,6 +795,7 @@ __all__ = [
     "tube_lengths",
     "turf_tip_speed_line",
     "turn_limit",
+    "turn_limit_of_surroundings",
     "turn_limit_over_pitch",
     "turn_limit_with_surroundings",
     "twist",
@@ -1072,7 +1086,8 @@ class MountedEnvelope(QuantityRecord):
     difference_at: LinkagePosition
     longest_at: LinkagePosition
     shortest_at: LinkagePosition
-    def __init__(self, envelope: DrivelineEnvelope | si.DrivelineEnvelope, front_angle_at: LinkagePosition | si.LinkagePosition, rear_angle_at: LinkagePosition | si.LinkagePosition, difference_at: LinkagePosition | si.LinkagePosition, longest_at: LinkagePosition | si.LinkagePosition, shortest_at: LinkagePosition | si.LinkagePosition) -> None: ...
+    speed_variation_at: LinkagePosition
+    def __init__(self, envelope: DrivelineEnvelope | si.DrivelineEnvelope, front_angle_at: LinkagePosition | si.LinkagePosition, rear_angle_at: LinkagePosition | si.LinkagePosition, difference_at: LinkagePosition | si.LinkagePosition, longest_at: LinkagePosition | si.LinkagePosition, shortest_at: LinkagePosition | si.LinkagePosition, speed_variation_at: LinkagePosition | si.LinkagePosition) -> None: ...
 
 class LengthRange(QuantityRecord):
     low: Quantity[Any]
@@ -1083,7 +1098,24 @@ class MountedRange(QuantityRecord):
     lift: LengthRange
     sway: LengthRange
     difference: LengthRange
-    def __init__(self, lift: LengthRange | si.LengthRange = ..., sway: LengthRange | si.LengthRange = ..., difference: LengthRange | si.LengthRange = ...) -> None: ...
+    yaw: AngleRange
+    roll: AngleRange
+    def __init__(self, lift: LengthRange | si.LengthRange = ..., sway: LengthRange | si.LengthRange = ..., difference: LengthRange | si.LengthRange = ..., yaw: AngleRange | si.AngleRange = ..., roll: AngleRange | si.AngleRange = ...) -> None: ...
+
+class MountedTolerance(QuantityRecord):
+    driveline: DrivelineTolerance
+    lower_pivot_behind: Quantity[Any]
+    lower_pivot_below: Quantity[Any]
+    lower_link: Quantity[Any]
+    top_pivot_behind: Quantity[Any]
+    top_pivot_below: Quantity[Any]
+    top_link: Quantity[Any]
+    mast: Quantity[Any]
+    span: Quantity[Any]
+    convergence: Quantity[Any]
+    wheel: Quantity[Any]
+    ground: Quantity[Any]
+    def __init__(self, driveline: DrivelineTolerance | si.DrivelineTolerance = ..., lower_pivot_behind: _QuantityLike = ..., lower_pivot_below: _QuantityLike = ..., lower_link: _QuantityLike = ..., top_pivot_behind: _QuantityLike = ..., top_pivot_below: _QuantityLike = ..., top_link: _QuantityLike = ..., mast: _QuantityLike = ..., span: _QuantityLike = ..., convergence: _QuantityLike = ..., wheel: _QuantityLike = ..., ground: _QuantityLike = ...) -> None: ...
 
 class Placement(QuantityRecord):
     place: Quantity[Any]
@@ -2265,6 +2297,8 @@ def with_adaptor(driveline: Driveline | si.Driveline, length: _QuantityLike) -> 
 def adaptor_effect(driveline: Driveline | si.Driveline, length: _QuantityLike, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> EnvelopeChange: ...
 def least_clearance(driveline: Driveline | si.Driveline, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, around: Surroundings | si.Surroundings, gap: _QuantityLike = ..., budget: ArrayLike = ...) -> LengthExtreme: ...
 def mounted_least_clearance(driveline: Driveline | si.Driveline, linkage: ThreePointLinkage | si.ThreePointLinkage, range: MountedRange | si.MountedRange, around: MountedSurroundings | si.MountedSurroundings, gap: _QuantityLike = ..., budget: ArrayLike = ...) -> MountedClearance: ...
+def tolerant_mounted_least_clearance(driveline: Driveline | si.Driveline, linkage: ThreePointLinkage | si.ThreePointLinkage, tolerance: MountedTolerance | si.MountedTolerance, range: MountedRange | si.MountedRange, around: MountedSurroundings | si.MountedSurroundings, gap: _QuantityLike = ..., budget: ArrayLike = ...) -> MountedClearance: ...
+def turn_limit_of_surroundings(driveline: Driveline | si.Driveline, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, around: Surroundings | si.Surroundings, clearance: _QuantityLike, fineness: _QuantityLike = ...) -> TurnLimits: ...
 def turn_limit_with_surroundings(driveline: Driveline | si.Driveline, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, limits: DrivelineLimits | si.DrivelineLimits, around: Surroundings | si.Surroundings | None, clearance: _QuantityLike, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> Validated: ...
 def front_joint_position(driveline: Driveline | si.Driveline) -> Position: ...
 def rear_joint_position(driveline: Driveline | si.Driveline) -> Position: ...
@@ -2273,6 +2307,8 @@ def greatest_length(telescope: Telescope | si.Telescope) -> Quantity[Any] | None
 def driveline_envelope(driveline: Driveline | si.Driveline, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> DrivelineEnvelope: ...
 def lift_limit(driveline: Driveline | si.Driveline, linkage: ThreePointLinkage | si.ThreePointLinkage, range: MountedRange | si.MountedRange, limits: DrivelineLimits | si.DrivelineLimits, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> LiftLimit: ...
 def mounted_driveline_envelope(driveline: Driveline | si.Driveline, linkage: ThreePointLinkage | si.ThreePointLinkage, range: MountedRange | si.MountedRange, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> MountedEnvelope: ...
+def tolerant_mounted_driveline_envelope(driveline: Driveline | si.Driveline, linkage: ThreePointLinkage | si.ThreePointLinkage, tolerance: MountedTolerance | si.MountedTolerance, range: MountedRange | si.MountedRange, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> MountedEnvelope: ...
+def slack_driveline_envelope(driveline: Driveline | si.Driveline, linkage: ThreePointLinkage | si.ThreePointLinkage, wheel: SupportWheel | si.SupportWheel, tolerance: MountedTolerance | si.MountedTolerance, range: MountedRange | si.MountedRange, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> MountedEnvelope: ...
 def equal_angle_pin_distance(driveline: Driveline | si.Driveline) -> Quantity[Any]: ...
 def equal_angle_rear_joint(driveline: Driveline | si.Driveline, hitch: DrawbarHitch | si.DrawbarHitch) -> Quantity[Any]: ...
 def placement(driveline: Driveline | si.Driveline, hitch: DrawbarHitch | si.DrawbarHitch, range: AttitudeRange | si.AttitudeRange, parameter: PlacementParameter | str, value: _QuantityLike, goal: PlacementGoal | str, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> Placement: ...
@@ -2289,6 +2325,7 @@ def check_length(driveline: Driveline | si.Driveline, pose: Pose | si.Pose, meas
 def checked_tube_lengths(telescope: Telescope | si.Telescope, longest: LengthExtreme | si.LengthExtreme, shortest: LengthExtreme | si.LengthExtreme, checks: Iterable[LengthCheck | si.LengthCheck], rules: TubeRules | si.TubeRules = ...) -> Validated: ...
 def check_limits(envelope: DrivelineEnvelope | si.DrivelineEnvelope, limits: DrivelineLimits | si.DrivelineLimits) -> LimitCheck: ...
 def turn_limit(driveline: Driveline | si.Driveline, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, limits: DrivelineLimits | si.DrivelineLimits, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> TurnLimits: ...
+def tolerant_turn_limit(driveline: Driveline | si.Driveline, pin: Position | si.Position, tolerance: DrivelineTolerance | si.DrivelineTolerance, range: AttitudeRange | si.AttitudeRange, limits: DrivelineLimits | si.DrivelineLimits, fineness: _QuantityLike = ..., options: EnvelopeOptions | si.EnvelopeOptions = ...) -> TurnLimits: ...
 def turn_limit_over_pitch(driveline: Driveline | si.Driveline, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, limits: DrivelineLimits | si.DrivelineLimits, points: int, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> tuple[TurnLimitAtPitch, ...]: ...
 def wide_angle_far_angle(offset: _QuantityLike, behind: _QuantityLike, turn: _QuantityLike) -> Quantity[Any]: ...
 def wide_angle_centre_shift(yoke_length: _QuantityLike, angle: _QuantityLike) -> Quantity[Any]: ...

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 import argparse
 import importlib
+import io
 import json
 import sys
 from collections.abc import Callable, Iterable
 from pathlib import Path
 from typing import Any
 
+from fieldshaft import __version__
 from fieldshaft._cases import assess, read_case_file
-from fieldshaft._documents import CaseError
+from fieldshaft._documents import CaseError, CaseProblem
 from fieldshaft._errors import InputError
 from fieldshaft._farms import FarmStudy, read_farm_file, study_farm
 from fieldshaft._reports import Report, Status
@@ -31,7 +33,12 @@ def _add_forms(command: argparse.ArgumentParser) -> None:
 
 
 def _parser() -> argparse.ArgumentParser:
-    parser = argparse.ArgumentParser(prog="python -m fieldshaft", description="Whether a tractor can run a PTO implement.")
+    parser = argparse.ArgumentParser(
+        prog="python -m fieldshaft",
+        description="Whether a tractor can run a PTO implement through its whole working range.",
+        epilog="Each command explains itself: python -m fieldshaft assess --help",
+    )
+    parser.add_argument("--version", action="version", version=f"fieldshaft {__version__}")
     commands = parser.add_subparsers(dest="command", required=True)
     command = commands.add_parser(
         "assess",
@@ -73,10 +80,20 @@ def _worked(path: str, work: Callable[[str], Report]) -> Report | None:
         return work(path)
     except CaseError as error:
         for problem in error.problems:
-            print(f"{path}: {problem}", file=sys.stderr)
+            print(f"{path}: {problem}{_other_command(problem)}", file=sys.stderr)
     except (InputError, OSError) as error:
         print(f"{path}: {error.strerror or error if isinstance(error, OSError) else error}", file=sys.stderr)
     return None
+
+
+def _other_command(problem: CaseProblem) -> str:
+    """What to call for a document of the other kind."""
+    if problem.path == "schema" and problem.value.startswith('"fieldshaft-'):
+        kinds = {"case": "assess", "farm": "study"}
+        kind = problem.value.removeprefix('"fieldshaft-').partition("/")[0]
+        if kind in kinds and f"fieldshaft-{kind}/" not in problem.expected:
+            return f"; for a {kind} call: python -m fieldshaft {kinds[kind]}"
+    return ""
 
 
 def _status(report: Report | None) -> int:
@@ -110,12 +127,31 @@ def _write_pages(results: Results, form: str, target: Path, units: str, several:
     if several:
         target.mkdir(parents=True, exist_ok=True)
     for path, report in results:
-        place = target / (Path(path).stem + PAGES[form]) if several or target.is_dir() else target
+        place = target / _page_name(path, form) if several or target.is_dir() else target
         place.write_text(getattr(report, f"to_{form}")(units), encoding="utf-8")
 
 
+def _form(options: argparse.Namespace) -> str | None:
+    """Of the pages that are asked for."""
+    return next((name for name in PAGES if getattr(options, name) is not None), None)
+
+
+def _page_name(path: str, form: str) -> str:
+    return Path(path).stem + PAGES[form]
+
+
+def _check_pages(parser: argparse.ArgumentParser, options: argparse.Namespace) -> None:
+    """Refuses, before any work, pages that would be written over each other."""
+    form = _form(options)
+    pages: dict[str, str] = {}
+    for path in options.files if form else ():
+        other = pages.setdefault(_page_name(path, form or ""), path)
+        if other is not path:
+            parser.error(f"{other} and {path} would both be written as {_page_name(path, form or '')}")
+
+
 def _write(results: Results, options: argparse.Namespace, several: bool) -> int:
-    form = next((name for name in PAGES if getattr(options, name)), None)
+    form = _form(options)
     if form is None:
         (_print_json if options.json else _print_text)(results, options.units, several)
         return FINE
@@ -134,7 +170,9 @@ def _study(options: argparse.Namespace) -> Callable[[str], Report]:
 
 
 def main(arguments: list[str] | None = None) -> int:
-    options = _parser().parse_args(arguments)
+    parser = _parser()
+    options = parser.parse_args(arguments)
+    _check_pages(parser, options)
     work = _study(options) if options.command == "study" else lambda path: assess(read_case_file(path))
     outcomes = [(path, _worked(path, work)) for path in _with_progress(options.files)]
     results = [(path, report) for path, report in outcomes if report is not None]
@@ -142,7 +180,15 @@ def main(arguments: list[str] | None = None) -> int:
     return max(written, *(_status(report) for _, report in outcomes))
 
 
+def _forgive_terminals() -> None:
+    """A terminal may lack ° and ·, and then shows a question mark."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="replace")
+
+
 if __name__ == "__main__":
+    _forgive_terminals()
     try:
         sys.exit(main())
     except BrokenPipeError:  # the reader of a pipe has seen enough

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from fieldshaft import _core
 from fieldshaft._cases import Assessment, Case, assess
 from fieldshaft._errors import InputError
+from fieldshaft._frames import table
 from fieldshaft._quantities import Context, reader
 from fieldshaft._records import Record, choice, fill, given
 from fieldshaft._reports import Report, Status
 from fieldshaft.si import StubArrangement
+
+if TYPE_CHECKING:
+    from fieldshaft._frames import DataFrame
 
 
 class Change(Record):
@@ -105,6 +109,47 @@ def _remedy(document: dict[str, Any], changed: Case) -> Remedy:
     return Remedy(changes, price["amount"], price["currency"], document["verdict"], healed, left, new_cautions, changed)
 
 
+class RemedyOptions(Record):
+    """How far a search for remedies goes; see `remedies` for what each means.
+
+    Attributes
+    ----------
+    accept : Status or str
+        Worst status that a finding may keep.
+    most_changes, beyond_smallest, most_sets, most_cases, most_ranges : int
+        Bounds of the search.
+    least_need : float
+        Share of the power need below which less work is no remedy.
+    """
+
+    __slots__ = ("accept", "most_changes", "beyond_smallest", "most_sets", "most_cases", "most_ranges", "least_need")
+    accept: Status
+    most_changes: int
+    beyond_smallest: int
+    most_sets: int
+    most_cases: int
+    most_ranges: int
+    least_need: float
+
+    def __init__(
+        self,
+        accept: Status | str = "caution",
+        most_changes: int = 5,
+        beyond_smallest: int = 0,
+        most_sets: int = 8,
+        most_cases: int = 500,
+        most_ranges: int = 250,
+        least_need: float = 0.5,
+    ) -> None:
+        worst = choice(Status, accept, "remedies", "accept")
+        fill(self, (worst, most_changes, beyond_smallest, most_sets, most_cases, most_ranges, least_need))
+
+    def bounds(self) -> tuple[int, tuple[float, ...]]:
+        """The place of the status in its order, and the numbers that follow it."""
+        accept, *numbers = self._values()
+        return list(Status).index(accept), tuple(numbers)
+
+
 class Remedies(Report):
     """The smallest sets of changes with which a case fits, each verified by assessing the changed case.
 
@@ -168,17 +213,14 @@ class Remedies(Report):
         """Whether the search ended at one of its bounds."""
         return bool(self._document["search"]["cut_off"])
 
-    def to_frame(self) -> Any:
+    def to_frame(self) -> DataFrame:
         """The sets as a pandas data frame, one row for each change; prices are in the currency that a column names."""
-        from fieldshaft._extras import need
-
-        pandas = need("pandas", "data frames")
         rows = [
             (number, change.id, change.text, change.price, change.currency, str(remedy.verdict))
             for number, remedy in enumerate(self.sets, 1)
             for change in remedy.changes
         ]
-        return pandas.DataFrame(rows, columns=["set", "change", "text", "price", "currency", "verdict afterwards"])
+        return table(rows, ["set", "change", "text", "price", "currency", "verdict afterwards"])
 
     def __len__(self) -> int:
         return len(self.sets)
@@ -226,8 +268,8 @@ def remedies(
     """
     if not isinstance(case, Case):
         raise TypeError(f"remedies: case{given(case)}; expected a Case, see read_case")
-    bounds = (most_changes, beyond_smallest, most_sets, most_cases, most_ranges, least_need)
-    return Remedies(case, _core.remedies(case._handle, list(Status).index(choice(Status, accept, "remedies", "accept")), bounds))
+    options = RemedyOptions(accept, most_changes, beyond_smallest, most_sets, most_cases, most_ranges, least_need)
+    return Remedies(case, _core.remedies(case._handle, *options.bounds()))
 
 
 class Changeover(Report):
@@ -334,4 +376,4 @@ def changeover_between(before: Case, after: Case) -> Changeover | None:
     return None if found is None else Changeover(found)
 
 
-__all__ = ["Change", "Changeover", "Remedies", "Remedy", "changeover", "changeover_between", "remedies"]
+__all__ = ["Change", "Changeover", "Remedies", "Remedy", "RemedyOptions", "changeover", "changeover_between", "remedies"]

@@ -4,13 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from os import PathLike
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from fieldshaft import _core
 from fieldshaft._documents import Document, document_text, read_document_file
+from fieldshaft._frames import table
 from fieldshaft._records import Record, fill, given
-from fieldshaft._envelopes import StateEnvelope, TurnAtPitch, envelope_frame, envelopes_of, turn_curve_of, turn_frame
+from fieldshaft._envelopes import (
+    BranchEnvelopeOfCase,
+    StateEnvelope,
+    TurnAtPitch,
+    branches_of,
+    envelope_frame,
+    envelopes_of,
+    turn_curve_of,
+    turn_frame,
+)
 from fieldshaft._reports import Report, ReportedValue, Status, reported
+
+if TYPE_CHECKING:
+    from fieldshaft._frames import DataFrame
 
 
 class Case(Document):
@@ -96,6 +109,12 @@ class Finding(Record):
         return f"<Finding {self.id}: {self.status} - {self.text}>"
 
 
+def _row(finding: Finding) -> tuple[Any, ...]:
+    """A finding in the order of Assessment.to_frame."""
+    value, limit = ((number.text, number.si, number.unit) if number else (None,) * 3 for number in (finding.value, finding.limit))
+    return finding.id, finding.title, str(finding.status), value[0], limit[0], finding.margin, value[1], limit[1], value[2]
+
+
 class Assessment(Report):
     """The findings of a case.
 
@@ -119,6 +138,8 @@ class Assessment(Report):
         Whether a check that passes rests on a limit that is remembered and not yet verified.
     envelopes : tuple of StateEnvelope
         What is proved of the driveline over each state.
+    branches : tuple of BranchEnvelopeOfCase
+        The same of each branch.
     turn_curve : tuple of TurnAtPitch
         How far one may turn at each pitch.
     certificate : tuple of str
@@ -175,6 +196,11 @@ class Assessment(Report):
         return envelopes_of(self._document["geometry"])
 
     @property
+    def branches(self) -> tuple[BranchEnvelopeOfCase, ...]:
+        """What is proved of each branch that is fully stated, over its folding."""
+        return branches_of(self._document["geometry"])
+
+    @property
     def turn_curve(self) -> tuple[TurnAtPitch, ...]:
         """How far one may turn at each pitch before the first rule objects; trailed machines only."""
         return turn_curve_of(self._document["geometry"])
@@ -184,14 +210,14 @@ class Assessment(Report):
         """What is proved of the driveline, in words."""
         return tuple(self._document["geometry"]["certificate"])
 
-    def envelope_frame(self) -> Any:
+    def envelope_frame(self) -> DataFrame:
         """The envelopes as a pandas data frame: a row for each extreme of each state, in degrees and millimetres.
 
         The column "unit" is that of bound, attained, gap and moves.
         """
         return envelope_frame(self.envelopes)
 
-    def turn_frame(self) -> Any:
+    def turn_frame(self) -> DataFrame:
         """The turn curve as a pandas data frame, in degrees."""
         return turn_frame(self.turn_curve)
 
@@ -204,24 +230,10 @@ class Assessment(Report):
         wanted = Status(status)
         return sum(finding.status is wanted for finding in self.findings)
 
-    def to_frame(self) -> Any:
+    def to_frame(self) -> DataFrame:
         """The findings as a pandas data frame, one row each; numbers are in SI units, which a column names."""
-        from fieldshaft._extras import need
-
-        pandas = need("pandas", "data frames")
-        return pandas.DataFrame(
-            {
-                "id": [f.id for f in self.findings],
-                "title": [f.title for f in self.findings],
-                "status": [str(f.status) for f in self.findings],
-                "value": [f.value.text if f.value else None for f in self.findings],
-                "limit": [f.limit.text if f.limit else None for f in self.findings],
-                "margin [-]": [f.margin for f in self.findings],
-                "value [SI]": [f.value.si if f.value else None for f in self.findings],
-                "limit [SI]": [f.limit.si if f.limit else None for f in self.findings],
-                "SI unit": [f.value.unit if f.value else None for f in self.findings],
-            }
-        )
+        names = ("id", "title", "status", "value", "limit", "margin [-]", "value [SI]", "limit [SI]", "SI unit")
+        return table(map(_row, self.findings), names)
 
     def __repr__(self) -> str:
         return f"<Assessment {self._document['title']!r}: {self.headline}>"
@@ -278,7 +290,7 @@ def read_case_file(path: str | PathLike[str]) -> Case:
     OSError
         If the file cannot be read.
     """
-    return read_case(read_document_file(path))
+    return read_case(read_document_file("read_case_file", path))
 
 
 def assess(case: Case) -> Assessment:

@@ -6,11 +6,14 @@ import json
 from collections.abc import Mapping
 from os import PathLike
 from pathlib import Path
-from typing import Any, Self
+from typing import TYPE_CHECKING, Any, Self
 
 from fieldshaft import _core
 from fieldshaft._frames import document_columns, frame
 from fieldshaft._records import Record, fill, given
+
+if TYPE_CHECKING:
+    from fieldshaft._frames import DataFrame
 
 
 class CaseProblem(Record):
@@ -87,7 +90,7 @@ class Document:
         document: dict[str, Any] = json.loads(self.to_json())
         return document
 
-    def to_frame(self) -> Any:
+    def to_frame(self) -> DataFrame:
         """The document as a pandas data frame of one row: a column for each entry, with its SI unit in the name."""
         return frame([dict(document_columns(self.to_dict()))])
 
@@ -116,13 +119,15 @@ def document_text(function: str, text: str | Mapping[str, Any]) -> str:
     return text
 
 
-def read_document_file(path: str | PathLike[str]) -> str | dict[str, Any]:
+def read_document_file(function: str, path: str | PathLike[str]) -> str | dict[str, Any]:
     """The content of a file: the tree of a TOML file, the text of any other."""
+    if not isinstance(path, str | PathLike):
+        raise TypeError(f"{function}: path{given(path)}; expected the name of a file")
     data = Path(path).read_bytes()
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
-        raise CaseError([("", f"byte {error.start}", "text in UTF-8")]) from None
+        raise CaseError([("", f"no text at byte {error.start}", "text in UTF-8")]) from None
     if Path(path).suffix.lower() != ".toml":
         return text
     import tomllib
@@ -131,3 +136,5 @@ def read_document_file(path: str | PathLike[str]) -> str | dict[str, Any]:
         return tomllib.loads(text)
     except ValueError as error:
         raise CaseError([("", str(error), "a TOML document")]) from None
+    except RecursionError:
+        raise CaseError([("", "lists within lists without end", "a TOML document")]) from None

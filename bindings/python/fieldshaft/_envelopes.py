@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Mapping
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from fieldshaft._frames import frame
+from fieldshaft._frames import frame, table
 from fieldshaft._records import Record, fill
 from fieldshaft._reports import ReportedValue, reported
 from fieldshaft.si import MachineState
+
+if TYPE_CHECKING:
+    from fieldshaft._frames import DataFrame
 
 #: What a state moves, in the order of the report, with the words of a table.
 EXTREMES = {
@@ -67,6 +70,48 @@ class StateExtreme(Record):
         fill(self, (bound, attained, gap, yaw, pitch, roll, lift, within_gap, matters_most, moves))
 
 
+class MeasuredEntry(Record):
+    """A measurement of the case as it went into a range.
+
+    Attributes
+    ----------
+    entry : str
+        Path of the case document.
+    value, tolerance : ReportedValue
+        As stated.
+    """
+
+    __slots__ = ("entry", "value", "tolerance")
+    entry: str
+    value: ReportedValue
+    tolerance: ReportedValue
+
+    def __init__(self, entry: str, value: Any, tolerance: Any) -> None:
+        fill(self, (entry, value, tolerance))
+
+
+class RangeOrigin(Record):
+    """What was not stated but follows from what was measured, every tolerance included.
+
+    Attributes
+    ----------
+    of : str
+        "yaw", "pitch", "roll" or "top_link".
+    range : pair of float
+        Lowest and highest, in radians or metres.
+    from_ : tuple of MeasuredEntry
+        What was measured.
+    """
+
+    __slots__ = ("of", "range", "from_")
+    of: str
+    range: tuple[float, float]
+    from_: tuple[MeasuredEntry, ...]
+
+    def __init__(self, of: str, range: Any, from_: Any) -> None:
+        fill(self, (of, tuple(range), tuple(from_)))
+
+
 class StateEnvelope(Record):
     """What is proved of the driveline over one state of the machine.
 
@@ -80,19 +125,25 @@ class StateEnvelope(Record):
         Lowest and highest of the state, in radians; pitch of trailed machines only.
     lift : pair of float, or None
         The same in metres, of a mounted implement.
+    slack_top_link : bool
+        Whether a mounted implement stands on its own wheels.
+    origins : tuple of RangeOrigin
+        Where the ranges come from that follow from measurements.
     front_angle, rear_angle, difference, longest, shortest : StateExtreme
         Each over all positions of the state and every measurement within its tolerance.
     speed_variation : StateExtreme or None
         Where it is followed.
     """
 
-    __slots__ = ("state", "driven", "yaw", "pitch", "roll", "lift", *EXTREMES)
+    __slots__ = ("state", "driven", "yaw", "pitch", "roll", "lift", "slack_top_link", "origins", *EXTREMES)
     state: MachineState
     driven: bool
     yaw: tuple[float, float]
     pitch: tuple[float, float] | None
     roll: tuple[float, float]
     lift: tuple[float, float] | None
+    slack_top_link: bool
+    origins: tuple[RangeOrigin, ...]
     front_angle: StateExtreme
     rear_angle: StateExtreme
     difference: StateExtreme
@@ -101,15 +152,40 @@ class StateEnvelope(Record):
     speed_variation: StateExtreme | None
 
     def __init__(
-        self, state: Any, driven: bool, yaw: Any, pitch: Any, roll: Any, lift: Any,
+        self, state: Any, driven: bool, yaw: Any, pitch: Any, roll: Any, lift: Any, slack_top_link: bool, origins: Any,
         front_angle: Any, rear_angle: Any, difference: Any, longest: Any, shortest: Any, speed_variation: Any = None,
     ) -> None:  # fmt: skip
         extremes = (front_angle, rear_angle, difference, longest, shortest, speed_variation)
-        fill(self, (MachineState(state), driven, yaw, pitch, roll, lift, *extremes))
+        fill(self, (MachineState(state), driven, yaw, pitch, roll, lift, slack_top_link, tuple(origins), *extremes))
 
-    def to_frame(self) -> Any:
+    def to_frame(self) -> DataFrame:
         """The extremes as a pandas data frame, one row each."""
         return envelope_frame([self])
+
+
+class BranchEnvelopeOfCase(Record):
+    """What is proved of a branch over its folding; its poses are those of the folding part about its hinge.
+
+    Attributes
+    ----------
+    name : str
+        Of the branch, as the case states it.
+    fold : pair of float
+        Lowest and highest angle of the hinge, in radians.
+    front_angle, rear_angle, longest, shortest : StateExtreme
+        Each over the whole folding.
+    """
+
+    __slots__ = ("name", "fold", "front_angle", "rear_angle", "longest", "shortest")
+    name: str
+    fold: tuple[float, float]
+    front_angle: StateExtreme
+    rear_angle: StateExtreme
+    longest: StateExtreme
+    shortest: StateExtreme
+
+    def __init__(self, name: str, fold: Any, front_angle: Any, rear_angle: Any, longest: Any, shortest: Any) -> None:
+        fill(self, (name, tuple(fold), front_angle, rear_angle, longest, shortest))
 
 
 class TurnAtPitch(Record):
@@ -141,19 +217,33 @@ def _extreme(entry: Mapping[str, Any] | None) -> StateExtreme | None:
     return StateExtreme(bound, attained, gap, *place, entry["within_gap"], most.get("entry"), reported(most.get("moves")))
 
 
+def _origin(entry: Mapping[str, Any]) -> RangeOrigin:
+    measured = [MeasuredEntry(one["entry"], reported(one["value"]), reported(one["tolerance"])) for one in entry["from"]]
+    return RangeOrigin(entry["of"], entry["range"], measured)
+
+
+def branches_of(geometry: Mapping[str, Any]) -> tuple[BranchEnvelopeOfCase, ...]:
+    """The branches of a report's geometry."""
+    extremes = BranchEnvelopeOfCase.__slots__[2:]
+    return tuple(
+        BranchEnvelopeOfCase(entry["name"], entry["fold"], *(_extreme(entry[name]) for name in extremes))
+        for entry in geometry["branches"]
+    )
+
+
+def _envelope(entry: Mapping[str, Any]) -> StateEnvelope:
+    def pair(name: str) -> Any:
+        return tuple(entry[name]) if name in entry else None
+
+    own, top_link = (entry["state"], entry["driven"]), entry.get("top_link") == "slack"
+    ranges = (pair("yaw"), pair("pitch"), pair("roll"), pair("lift"))
+    extremes: list[Any] = [_extreme(entry.get(name)) for name in EXTREMES]
+    return StateEnvelope(*own, *ranges, top_link, map(_origin, entry["measured"]), *extremes)
+
+
 def envelopes_of(geometry: Mapping[str, Any]) -> tuple[StateEnvelope, ...]:
     """The states of a report's geometry."""
-
-    def pair(values: Any) -> tuple[float, float] | None:
-        return None if values is None else (values[0], values[1])
-
-    return tuple(
-        StateEnvelope(
-            entry["state"], entry["driven"], *(pair(entry.get(name)) for name in ("yaw", "pitch", "roll", "lift")),
-            *(_extreme(entry.get(name)) for name in EXTREMES),
-        )
-        for entry in geometry["states"]
-    )  # fmt: skip
+    return tuple(map(_envelope, geometry["states"]))
 
 
 def turn_curve_of(geometry: Mapping[str, Any]) -> tuple[TurnAtPitch, ...]:
@@ -161,7 +251,7 @@ def turn_curve_of(geometry: Mapping[str, Any]) -> tuple[TurnAtPitch, ...]:
     return tuple(TurnAtPitch(entry["pitch"], entry["left"], entry["right"]) for entry in geometry["turn_limit_over_pitch"])
 
 
-def envelope_frame(envelopes: Iterable[StateEnvelope]) -> Any:
+def envelope_frame(envelopes: Iterable[StateEnvelope]) -> DataFrame:
     """A row for each extreme of each state, in degrees and millimetres."""
     return frame(
         _row(envelope, name, getattr(envelope, name))
@@ -182,10 +272,10 @@ def _row(envelope: StateEnvelope, name: str, extreme: StateExtreme) -> dict[str,
     }  # fmt: skip
 
 
-def turn_frame(curve: Iterable[TurnAtPitch]) -> Any:
+def turn_frame(curve: Iterable[TurnAtPitch]) -> DataFrame:
     """A row for each pitch, in degrees."""
-    rows = [{f"{name} [deg]": math.degrees(getattr(point, name)) for name in TurnAtPitch.__slots__} for point in curve]
-    return frame(rows, [f"{name} [deg]" for name in TurnAtPitch.__slots__])
+    rows = [[math.degrees(value) for value in point._values()] for point in curve]
+    return table(rows, [f"{name} [deg]" for name in TurnAtPitch.__slots__])
 
 
-__all__ = ["StateEnvelope", "StateExtreme", "TurnAtPitch"]
+__all__ = ["BranchEnvelopeOfCase", "MeasuredEntry", "RangeOrigin", "StateEnvelope", "StateExtreme", "TurnAtPitch"]

@@ -4,16 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from os import PathLike
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from fieldshaft import _core
+from fieldshaft._advice import RemedyOptions
 from fieldshaft._cases import Assessment, Case, assess
 from fieldshaft._documents import Document, document_text, read_document_file
 from fieldshaft._errors import InputError
-from fieldshaft._extras import need
-from fieldshaft._frames import document_columns, frame
+from fieldshaft._frames import document_columns, frame, table
 from fieldshaft._records import given
 from fieldshaft._reports import Report, Status
+
+if TYPE_CHECKING:
+    from fieldshaft._frames import DataFrame
 
 #: The lists of a farm document.
 PARTS = ("tractors", "implements", "drivelines", "options")
@@ -32,7 +35,7 @@ class Farm(Document):
         """The names of its "tractors", "implements", "drivelines" or "options", in their order."""
         return tuple(entry["name"] for entry in self.to_dict().get(part, ()))
 
-    def to_frame(self, part: str = "tractors") -> Any:
+    def to_frame(self, part: str = "tractors") -> DataFrame:
         """Its "tractors", "implements", "drivelines" or "options" as a pandas data frame, one row each.
 
         A column for each entry of the document, with its SI unit in the name.
@@ -86,7 +89,7 @@ def read_farm_file(path: str | PathLike[str]) -> Farm:
     OSError
         If the file cannot be read.
     """
-    return read_farm(read_document_file(path))
+    return read_farm(read_document_file("read_farm_file", path))
 
 
 def farm_json_schema() -> dict[str, Any]:
@@ -137,7 +140,7 @@ class FarmStudy(Report):
         """Implements that no tractor runs."""
         return tuple(self._document["never_run"])
 
-    def stands_still(self) -> Any:
+    def stands_still(self) -> DataFrame:
         """What stands still without a tractor, or without two of them, as a pandas data frame.
 
         A row for each case in which more stands still than with fewer of them down.
@@ -146,39 +149,35 @@ class FarmStudy(Report):
             (", ".join(entry["down"]), ", ".join(entry["stands_still"]))
             for entry in (*self._document["one_down"], *self._document["two_down"])
         ]
-        return frame(({"down": down, "stands still": still} for down, still in rows), ["down", "stands still"])
+        return table(rows, ["down", "stands still"])
 
     def verdict(self, tractor: str | int, implement: str | int) -> Status:
         """The verdict of a pair in its best set-up."""
         row = self._document["verdicts"][_place("verdict", "tractor", self.tractors, tractor)]
         return Status(row[_place("verdict", "implement", self.implements, implement)]["status"])
 
-    def to_frame(self) -> Any:
+    def to_frame(self) -> DataFrame:
         """The pairs as a pandas data frame, one row each: verdict, governing check, and the best set-up."""
-        pandas = need("pandas", "data frames")
         rows = [
-            {"tractor": tractor, "implement": implement, "verdict": pair["status"], "governing": pair.get("governing"),
-             "margin [-]": pair.get("margin"), "gear": pair.get("gear"), "stub": pair.get("stub"), "driveline": pair.get("driveline")}
+            (tractor, implement, pair["status"], *map(pair.get, ("governing", "margin", "gear", "stub", "driveline")))
             for tractor, row in zip(self.tractors, self._document["verdicts"], strict=True)
             for implement, pair in zip(self.implements, row, strict=True)
-        ]  # fmt: skip
-        return pandas.DataFrame(rows)
+        ]
+        return table(rows, ["tractor", "implement", "verdict", "governing", "margin [-]", "gear", "stub", "driveline"])
 
-    def matrix(self) -> Any:
+    def matrix(self) -> DataFrame:
         """The verdicts as a pandas data frame: a row for each tractor, a column for each implement."""
-        pandas = need("pandas", "data frames")
         rows = [[pair["status"] for pair in row] for row in self._document["verdicts"]]
-        return pandas.DataFrame(rows, index=list(self.tractors), columns=list(self.implements))
+        return table(rows, self.implements, self.tractors)
 
-    def pay_offs(self) -> Any:
+    def pay_offs(self) -> DataFrame:
         """The options as a pandas data frame: whether each pays, and what a year costs less with it."""
-        pandas = need("pandas", "data frames")
         rows = []
         for entry in self._document["options"]:
             net = entry.get("year", {}).get("net", {})
             gained = [f"{pair['tractor']} with {pair['implement']}" for pair in entry["gained"]]
             rows.append((entry["option"], entry["pays"], net.get("amount"), net.get("currency"), gained, entry["missing"]))
-        return pandas.DataFrame(rows, columns=["option", "pays", "saved in a year", "currency", "brings to work", "missing"])
+        return table(rows, ["option", "pays", "saved in a year", "currency", "brings to work", "missing"])
 
     def changeovers(self) -> Any:
         """How tractors are changed over between the stubs and speeds in use, as a pandas data frame: a row for each step."""
@@ -218,7 +217,7 @@ def _farm(function: str, farm: Any) -> Farm:
     return farm
 
 
-def study_farm(farm: Farm, depth: str = "certified", remedies: bool = False, threads: int = 1) -> FarmStudy:
+def study_farm(farm: Farm, depth: str = "certified", remedies: bool | RemedyOptions = False, threads: int = 1) -> FarmStudy:
     """What runs with what on a farm, what stands still when tractors are down, and what pays.
 
     Parameters
@@ -227,8 +226,8 @@ def study_farm(farm: Farm, depth: str = "certified", remedies: bool = False, thr
         From read_farm or read_farm_file.
     depth : str, default 'certified'
         "certified": a whole assessment of each pair in each set-up; "screening": the checks of screened_checks alone.
-    remedies : bool, default False
-        Whether to search remedies for every pair that does not work; certified studies only.
+    remedies : bool or RemedyOptions, default False
+        Whether to search remedies for every pair that does not work, and how far; certified studies only.
     threads : int, default 1
         To share the work out among; 0: as many as the machine runs at once. Results do not depend on it.
 
@@ -236,11 +235,15 @@ def study_farm(farm: Farm, depth: str = "certified", remedies: bool = False, thr
     -------
     FarmStudy
     """
-    if depth not in ("certified", "screening"):
+    if not isinstance(depth, str) or depth not in ("certified", "screening"):
         raise InputError("study_farm", "depth", repr(depth), "certified, screening")
     if not isinstance(threads, int) or isinstance(threads, bool):
         raise TypeError(f"study_farm: threads{given(threads)}; expected a whole number")
-    return FarmStudy(farm, _core.study_farm(_farm("study_farm", farm)._handle, depth == "screening", bool(remedies), threads))
+    if not isinstance(remedies, bool | RemedyOptions):
+        raise TypeError(f"study_farm: remedies{given(remedies)}; expected True, False or RemedyOptions")
+    options = remedies if isinstance(remedies, RemedyOptions) else RemedyOptions()
+    wanted = (depth == "screening", threads, remedies is not False, *options.bounds())
+    return FarmStudy(farm, _core.study_farm(_farm("study_farm", farm)._handle, *wanted))
 
 
 def study_pair(farm: Farm, tractor: str | int, implement: str | int) -> Assessment:
@@ -281,8 +284,8 @@ def with_options(farm: Farm, options: Iterable[str | int]) -> Farm:
     Farm
     """
     names = _farm("with_options", farm).names("options")
-    if isinstance(options, str):
-        raise TypeError(f"with_options: options = {options!r}; expected a list of names or numbers")
+    if isinstance(options, str) or not isinstance(options, Iterable):
+        raise TypeError(f"with_options: options{given(options)}; expected a list of names or numbers")
     places = [_place("with_options", f"options[{i}]", names, option) for i, option in enumerate(options)]
     return Farm._of(_core.with_options(farm._handle, places))
 

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 import inspect
 from collections.abc import Iterator
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from fieldshaft import _core
-from fieldshaft._frames import kinds_of, si_unit
+from fieldshaft._frames import kinds_of, si_unit, table
 from fieldshaft._records import Record, Sourced, fill, show
+
+if TYPE_CHECKING:
+    from fieldshaft._frames import DataFrame
 
 
 class Figure(Record):
@@ -91,16 +94,13 @@ class Figures:
         text, standing = (source.text, source.standing) if source is not None else (None, None)
         return Figure(path, value, unit, self.summary(name), text, standing)
 
-    def to_frame(self) -> Any:
+    def to_frame(self) -> DataFrame:
         """Every number as a row of a pandas data frame, with its unit, source and standing."""
-        from fieldshaft._extras import need
-
-        pandas = need("pandas", "data frames")
         rows = [
             (f.name, getattr(f.value, "magnitude", f.value), f.unit, f.meaning, f.source, f.standing and str(f.standing))
             for f in self.figures()
         ]
-        return pandas.DataFrame(rows, columns=list(Figure._names()))
+        return table(rows, Figure._names())
 
     def __iter__(self) -> Iterator[str]:
         return iter(self._types)

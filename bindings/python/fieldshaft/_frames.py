@@ -5,11 +5,14 @@ from __future__ import annotations
 import enum
 import math
 import re
-from collections.abc import Iterable, Iterator, Mapping
-from typing import Any
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from typing import TYPE_CHECKING, Any
 
 from fieldshaft._kinds import KINDS
 from fieldshaft._records import Record, Sourced, Validated, given, show_quantity
+
+if TYPE_CHECKING:  # pandas is an extra: where it is missing, type checkers see Any
+    from pandas import DataFrame as DataFrame  # type: ignore[import-not-found, import-untyped, unused-ignore]
 
 #: Quantities of documents, such as "0.35 m ± 0.005 m".
 _QUANTITY = re.compile(r"(-?\d\S*) (\S+)(?: ± (\S+) \2)?")
@@ -107,18 +110,27 @@ def document_columns(tree: Any, before: str = "") -> Iterator[tuple[str, Any]]:
             yield f"{before} ± [{unit}]", float(match[3])
 
 
-def frame(rows: Iterable[Mapping[str, Any]], names: list[str] | None = None) -> Any:
-    """A data frame with a row for each mapping; where values are arrays, a row for each of their elements.
+def table(rows: Iterable[Sequence[Any]], columns: Sequence[str], index: Sequence[str] | None = None) -> DataFrame:
+    """A data frame of rows that are in the order of the columns."""
+    from fieldshaft._extras import need
 
-    `names` are the columns, for when there may be no row.
-    """
+    made: DataFrame = need("pandas", "data frames").DataFrame(list(rows), columns=list(columns), index=index)
+    return made
+
+
+def frame(rows: Iterable[Mapping[str, Any]]) -> DataFrame:
+    """A data frame with a row for each mapping; where values are arrays, a row for each of their elements."""
     from fieldshaft._extras import need
 
     pandas = need("pandas", "data frames")
     rows = list(rows)
-    if any(getattr(value, "ndim", 0) for row in rows for value in row.values()):
-        return pandas.concat([pandas.DataFrame(dict(_unrolled(row))) for row in rows], ignore_index=True)
-    return pandas.DataFrame(rows, columns=names)
+    arrays = any(getattr(value, "ndim", 0) for row in rows for value in row.values())
+    made: DataFrame = (
+        pandas.concat([pandas.DataFrame(dict(_unrolled(row))) for row in rows], ignore_index=True)
+        if arrays
+        else pandas.DataFrame(rows)
+    )
+    return made
 
 
 def _unrolled(row: Mapping[str, Any]) -> Iterator[tuple[str, Any]]:
@@ -132,7 +144,7 @@ def _unrolled(row: Mapping[str, Any]) -> Iterator[tuple[str, Any]]:
             yield name, value.reshape(-1) if getattr(value, "ndim", 0) else value
 
 
-def to_frame(items: Any) -> Any:
+def to_frame(items: Any) -> DataFrame:
     """Records, cases or reports as one pandas data frame, with the units in the names of the columns.
 
     Parameters
@@ -155,7 +167,8 @@ def to_frame(items: Any) -> Any:
     1                 50.8                 44.0
     """
     if hasattr(items, "to_frame"):
-        return items.to_frame()
+        alone: DataFrame = items.to_frame()
+        return alone
     if isinstance(items, str) or not isinstance(items, Iterable):
         raise TypeError(f"to_frame: items{given(items)}; expected records, cases or reports")
     entries = list(items)
@@ -166,7 +179,8 @@ def to_frame(items: Any) -> Any:
         return frame(dict(columns(entry)) for entry in entries)
     from fieldshaft._extras import need
 
-    return need("pandas", "data frames").concat([entry.to_frame() for entry in entries], ignore_index=True)
+    joined: DataFrame = need("pandas", "data frames").concat([entry.to_frame() for entry in entries], ignore_index=True)
+    return joined
 
 
 def json_ready(value: Any) -> Any:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
@@ -11,10 +11,13 @@ from fieldshaft import si
 from fieldshaft._plot_style import DASHES, GREY, PAPER, RED, new_figure, plain
 from fieldshaft._records import given
 
+if TYPE_CHECKING:
+    from fieldshaft._plot_style import Figure
+
 RPM = 30.0 / np.pi
 
 
-def interference(train: Any, orders: Sequence[Any], speeds: Any, names: Sequence[str] = ()) -> Any:
+def interference(train: Any, orders: Sequence[Any], speeds: Any, names: Sequence[str] = ()) -> Figure:
     """Natural frequencies and pulses of a driveline against its speed: where lines cross, it resonates.
 
     Parameters
@@ -92,7 +95,7 @@ def _draw_events(ax: Any, events: Sequence[Any], bodies: list[str], links: list[
 BODY_EVENTS = ("stops", "starts", "is_blocked", "stalls")
 
 
-def simulation(result: Any, line: Any) -> Any:
+def simulation(result: Any, line: Any) -> Figure:
     """Speeds of the bodies and torques in the links over time, with what happens when.
 
     Parameters

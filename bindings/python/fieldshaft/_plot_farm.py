@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from fieldshaft._plot_style import BLUE, ORANGE, RED, new_figure
 from fieldshaft._reports import Status
+
+if TYPE_CHECKING:
+    from fieldshaft._plot_style import Figure
 
 #: Face, hatch and words of each verdict: told apart in print, too.
 LOOKS = {
@@ -16,7 +19,7 @@ LOOKS = {
 }
 
 
-def farm_matrix(study: Any) -> Any:
+def farm_matrix(study: Any) -> Figure:
     """Which tractor of a farm runs which implement: a cell for each pair, with its verdict and the check that governs it.
 
     Parameters

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
 from fieldshaft import si
 from fieldshaft._plot_style import BLUE, DASHES, GREEN, GREY, ORANGE, PAPER, RED, draw_limit, mark, new_figure, plain
 from fieldshaft._records import given
+
+if TYPE_CHECKING:
+    from fieldshaft._plot_style import Figure
 
 DEGREES = "{:.1f}°"
 MILLIMETRES = "{:.0f} mm"
@@ -23,7 +26,7 @@ def _limits_of_angles(limits: Any) -> list[tuple[float, str]]:
     return [(np.degrees(angle), words) for angle, words in pairs if angle is not None]
 
 
-def joint_angles(driveline: Any, pin: Any, range: Any, limits: Any = None, points: int = 41) -> Any:
+def joint_angles(driveline: Any, pin: Any, range: Any, limits: Any = None, points: int = 41) -> Figure:
     """Joint angles and length of a driveline over the turn, at the worst pitch and roll, with the proved extremes.
 
     Parameters
@@ -81,7 +84,7 @@ def joint_angles(driveline: Any, pin: Any, range: Any, limits: Any = None, point
     return figure
 
 
-def envelope_map(driveline: Any, pin: Any, range: Any, limits: Any = None, points: int = 21) -> Any:
+def envelope_map(driveline: Any, pin: Any, range: Any, limits: Any = None, points: int = 21) -> Figure:
     """Joint angles and length of a driveline over turn and pitch, at the worst roll, with limits and proved extremes.
 
     Parameters
@@ -160,7 +163,7 @@ def _hatch_beyond(ax: Any, x: Any, y: Any, z: Any, limit: Any, below: bool) -> N
         ax.contour(x, y, z, levels=[limit], colors=RED, linewidths=2.5, linestyles="--")
 
 
-def turn_curve(assessment: Any) -> Any:
+def turn_curve(assessment: Any) -> Figure:
     """How far one may turn before the first rule objects, over the pitch, with the turns that the case states.
 
     Parameters
@@ -271,7 +274,7 @@ def _pose_of(pose: Any, hitch: Any) -> Any:
     raise TypeError(f"views: pose{given(pose)}; expected a Pose, or a LinkagePosition with a ThreePointLinkage as hitch")
 
 
-def views(driveline: Any, pose: Any, hitch: Any = None) -> Any:
+def views(driveline: Any, pose: Any, hitch: Any = None) -> Figure:
     """Side and plan view of tractor hitch, driveline and implement at a pose.
 
     Parameters

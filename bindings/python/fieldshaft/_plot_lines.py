@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
 from fieldshaft import si
 from fieldshaft._plot_style import BLUE, DASHES, GREY, ORANGE, draw_limit, new_figure, number, plain
 
+if TYPE_CHECKING:
+    from fieldshaft._plot_style import Figure
 
-def speed_ripple(front: Any, rear: Any = None, phase: Any = "0 deg") -> Any:
+
+def speed_ripple(front: Any, rear: Any = None, phase: Any = "0 deg") -> Figure:
     """Speed of the driven shaft over one turn: behind one joint, and behind both of a pair.
 
     Parameters
@@ -46,7 +49,7 @@ def speed_ripple(front: Any, rear: Any = None, phase: Any = "0 deg") -> Any:
     return figure
 
 
-def tip_speed(radius: Any, ratio: float, options: Iterable[Any], engine_speeds: tuple[Any, Any], limit: Any = None) -> Any:
+def tip_speed(radius: Any, ratio: float, options: Iterable[Any], engine_speeds: tuple[Any, Any], limit: Any = None) -> Figure:
     """Tip speed of a rotor against engine speed, for each position of the tractor's PTO lever.
 
     Parameters

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
@@ -11,6 +11,9 @@ from fieldshaft import si
 from fieldshaft._plot_style import BLUE, GREEN, GREY, ORANGE, PAPER, RED, new_figure, number, plain
 from fieldshaft._quantities import Context, reader
 from fieldshaft._records import Sourced, given, show_quantity
+
+if TYPE_CHECKING:
+    from fieldshaft._plot_style import Figure
 
 
 def _stress_rows(torque: float, spline: Any, spline_limits: Any, factors: Any, section: Any, shear_limit: Any) -> list[Any]:
@@ -34,7 +37,7 @@ def _stress_rows(torque: float, spline: Any, spline_limits: Any, factors: Any, s
 
 def stresses(
     torque: Any, spline: Any = None, spline_limits: Any = None, section: Any = None, shear_limit: Any = None, factors: Any = si.SplineFactors()
-) -> Any:
+) -> Figure:
     """Stresses of a spline and of a shaft, each as a share of its own limit.
 
     Parameters
@@ -94,7 +97,7 @@ def _rpm(speed: float) -> float:
     return speed * 30.0 / np.pi
 
 
-def recommended_powers(power: Any = None, speed: Any = None) -> Any:
+def recommended_powers(power: Any = None, speed: Any = None) -> Figure:
     """The greatest power that the editions of the standards recommend, by PTO type and speed, with a case's own point.
 
     Parameters
@@ -130,7 +133,7 @@ def recommended_powers(power: Any = None, speed: Any = None) -> Any:
     return figure
 
 
-def pto_torque(power: Any = None, speed: Any = None) -> Any:
+def pto_torque(power: Any = None, speed: Any = None) -> Figure:
     """Torque against power at each PTO speed, with what the editions recommend for each type, and a case's own point.
 
     Parameters
@@ -171,7 +174,7 @@ def pto_torque(power: Any = None, speed: Any = None) -> Any:
     return figure
 
 
-def damage(cycles: Any, line: Any, rule: Any, bins: int = 20) -> Any:
+def damage(cycles: Any, line: Any, rule: Any, bins: int = 20) -> Figure:
     """Which cycles use up the life: the share of Miner's sum by range.
 
     Parameters
@@ -214,7 +217,7 @@ def damage(cycles: Any, line: Any, rule: Any, bins: int = 20) -> Any:
     return figure
 
 
-def duties(duties: Any, line: Any, rule: Any, names: Any = ()) -> Any:
+def duties(duties: Any, line: Any, rule: Any, names: Any = ()) -> Figure:
     """Which work of the year uses up the life of a part: hours and share of Miner's sum of each duty.
 
     Parameters

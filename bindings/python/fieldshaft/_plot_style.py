@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
 from fieldshaft._extras import need
 from fieldshaft._quantities import Context, reader
+
+if TYPE_CHECKING:  # matplotlib is an extra: where it is missing, type checkers see Any
+    from matplotlib.figure import Figure as Figure  # type: ignore[import-not-found, unused-ignore]
 
 #: Okabe and Ito's colours, which colour-blind eyes tell apart, and the dash that goes with each for print.
 BLUE, ORANGE, GREEN, RED, GREY = "#0072B2", "#E69F00", "#009E73", "#D55E00", "#666666"
@@ -27,7 +30,9 @@ def plain(item: Any) -> Any:
     return item.si if hasattr(item, "si") else item
 
 
-def new_figure(title: str, rows: int = 1, columns: int = 1, size: tuple[float, float] = (7.5, 4.5), **more: Any) -> Any:
+def new_figure(
+    title: str, rows: int = 1, columns: int = 1, size: tuple[float, float] = (7.5, 4.5), **more: Any
+) -> tuple[Figure, Any]:
     plt = need("matplotlib.pyplot", "pictures")
     figure, axes = plt.subplots(rows, columns, figsize=size, layout="constrained", **more)
     figure.suptitle(title, fontweight="bold")

@@ -6,7 +6,7 @@ from typing import Any
 
 from fieldshaft import _core
 from fieldshaft._quantities import Context, _bare, read_rows, reader
-from fieldshaft._records import Record, fill
+from fieldshaft._records import Record, fill, given
 from fieldshaft import si
 
 
@@ -191,6 +191,18 @@ def _line(line: Any, context: Context) -> tuple[Any, str]:
     return number, "torque" if isinstance(number, si.TorqueSnLine) else "stress"
 
 
+def _numbers(values: Any, name: str) -> Any:
+    """A column of cycles that NumPy can read without losing what it knows."""
+    import numpy as np
+
+    if hasattr(values, "mask") and hasattr(values, "filled"):
+        raise TypeError(f"miner_damage: cycles.{name} is a masked array; fill it or leave the masked cycles out")
+    column = np.asarray(values)
+    if column.size and column.dtype.kind not in "fiu":
+        raise TypeError(f"miner_damage: cycles.{name} holds {column.dtype}; expected numbers")
+    return column.astype(float).reshape(-1)
+
+
 def miner_damage(cycles: Any, line: Any, rule: Any, small_cycles: Any = "harmless") -> Any:
     """Share of a part's life that cycles use up; 1 is the mean life.
 
@@ -236,13 +248,19 @@ def miner_damage(cycles: Any, line: Any, rule: Any, small_cycles: Any = "harmles
         rows = read_rows(cycles, {"range": kind, "mean": kind, "count": ""}, context, "cycles")
         ranges, means, counts = np.array(rows, dtype=float).reshape(-1, 3).T
     else:
+        if isinstance(cycles, str) or not hasattr(cycles, "__iter__"):
+            raise TypeError(f"miner_damage: cycles{given(cycles)}; expected Cycles, or rows of range, mean and count")
         rows = list(cycles)
-        if any(len(row) != 3 for row in rows):
+        if any(isinstance(row, str) or not hasattr(row, "__len__") or len(row) != 3 for row in rows):
             raise TypeError("miner_damage: cycles has rows that are not range, mean and count")
         ranges = [read(row[0], context, f"cycles[{i}][0]") for i, row in enumerate(rows)]
         means = [read(row[1], context, f"cycles[{i}][1]") for i, row in enumerate(rows)]
         counts = [row[2] for row in rows]
-    table = np.column_stack([np.asarray(column, dtype=float).reshape(-1) for column in (ranges, means, counts)])
+    columns = [_numbers(column, name) for column, name in zip((ranges, means, counts), Cycles._names(), strict=True)]
+    if len({column.size for column in columns}) != 1:
+        sizes = ", ".join(str(column.size) for column in columns)
+        raise ValueError(f"miner_damage: cycles has ranges, means and counts of different lengths: {sizes}")
+    table = np.column_stack(columns)
     return _core.miner_damage(table, number, rule, small_cycles)
 
 

@@ -5,9 +5,12 @@ from __future__ import annotations
 import enum
 import sys
 from collections.abc import Iterable
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from fieldshaft._errors import InputError
+
+if TYPE_CHECKING:
+    from fieldshaft._frames import DataFrame
 
 
 def _same(a: Any, b: Any) -> bool:
@@ -80,7 +83,7 @@ class Record:
 
         return json.dumps(json_ready(self), ensure_ascii=False)
 
-    def to_frame(self) -> Any:
+    def to_frame(self) -> DataFrame:
         """The values as a pandas data frame of one row, or one for each element of arrays; units are in the names."""
         from fieldshaft._frames import columns, frame
 

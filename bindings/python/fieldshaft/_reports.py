@@ -58,6 +58,8 @@ class Report:
         self._document: dict[str, Any] = json.loads(self._write("json", "metric"))
 
     def _write(self, form: str, units: str) -> str:
+        if not isinstance(units, str):
+            raise TypeError(f"to_{form}: units{given(units)}; expected one of: {', '.join(UNITS)}")
         if units not in UNITS:
             raise InputError(f"to_{form}", "units", json.dumps(units), ", ".join(UNITS))
         key = (form, units)

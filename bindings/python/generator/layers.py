@@ -113,7 +113,7 @@ class Layer:
     def annotation(self, kind: Type) -> str:
         """The type of a constant in a signature."""
         if kind.head in self.library.kinds:
-            return "float" if self.si else "Any"
+            return "float" if self.si else "Quantity[Any]"
         if kind.head == "list":
             return f"tuple[{self.annotation(kind.inner[0])}, ...]"
         names = {"number": "float", "count": "int", "text": "str", "sourced": "Sourced"}
@@ -278,6 +278,7 @@ def constants(library: Library) -> str:
         "from __future__ import annotations\n\nfrom typing import TYPE_CHECKING, Any\n\n",
         "from fieldshaft._figures import Figures\nfrom fieldshaft._records import Sourced\n\n",
         "if TYPE_CHECKING:\n    import fieldshaft\n    from fieldshaft import si\n",
+        "    from pint import Quantity  # type: ignore[import-not-found, unused-ignore]\n",
     ]
     for is_si, name in ((False, "Constants"), (True, "SiConstants")):
         layer = Layer(library, is_si)
@@ -289,8 +290,7 @@ def constants(library: Library) -> str:
             kind = layer.annotation(constant.type)
             parts.append(f"\n    @property\n    def {constant.name}(self) -> {kind}:\n")
             parts.append(_wrap('"""' + _sentence(constant.summary), 8) + '"""\n')
-            excuse = "" if kind == "Any" else "  # type: ignore[no-any-return]"
-            parts.append(f"        return self._value({json.dumps(constant.name)}){excuse}\n")
+            parts.append(f"        return self._value({json.dumps(constant.name)})  # type: ignore[no-any-return, unused-ignore]\n")
     return "".join(parts)
 
 

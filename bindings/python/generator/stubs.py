@@ -128,10 +128,10 @@ def si_stub(library: Library) -> str:
 
 #: What is written by hand, by its module.
 BY_HAND = {
-    "_advice": ["Change", "Changeover", "Remedies", "Remedy", "changeover", "changeover_between", "remedies"],
+    "_advice": ["Change", "Changeover", "Remedies", "Remedy", "RemedyOptions", "changeover", "changeover_between", "remedies"],
     "_cases": ["Assessment", "Case", "Finding", "assess", "case_json_schema", "read_case", "read_case_file"],
     "_documents": ["CaseError", "CaseProblem"],
-    "_envelopes": ["StateEnvelope", "StateExtreme", "TurnAtPitch"],
+    "_envelopes": ["BranchEnvelopeOfCase", "MeasuredEntry", "RangeOrigin", "StateEnvelope", "StateExtreme", "TurnAtPitch"],
     "_farms": ["Farm", "FarmStudy", "farm_json_schema", "read_farm", "read_farm_file", "screened_checks", "study_farm", "study_pair", "with_options"],
     "_frames": ["to_frame"],
     "_quantity_cycles": ["Cycles", *layers.CYCLES],

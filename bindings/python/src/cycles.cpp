@@ -77,8 +77,14 @@ PyObject* count_closed_cycles(PyObject* const* arguments) {
 /// close_residue(residue)
 PyObject* close_residue(PyObject* const* arguments) {
   const Series residue = read_series(arguments[0], {"close_residue", "residue", ""}, 1);
-  return rows_to_python(fieldshaft::close_residue(std::vector<double>(residue.data, residue.data + residue.size())))
-      .release();
+  try {
+    return rows_to_python(fieldshaft::close_residue(std::vector<double>(residue.data, residue.data + residue.size())))
+        .release();
+  } catch (const fieldshaft::InputError& error) { // counters call whatever they count a history
+    const std::string parameter = error.parameter();
+    throw fieldshaft::InputError(error.function(), "residue" + parameter.substr(parameter.find('[')), error.value(),
+                                 error.allowed());
+  }
 }
 
 using Lines = std::variant<fieldshaft::SnLine<fieldshaft::Stress>, fieldshaft::SnLine<fieldshaft::Torque>>;

@@ -146,16 +146,19 @@ void add_farm(py::module_& module) {
     for (const fieldshaft::Check check : fieldshaft::screened_checks) ids.append(fieldshaft::check_id(check));
     return ids;
   });
-  module.def("study_farm", [](const Farm& farm, bool screening, bool remedies, int threads) {
-    return worked([&] {
-      fieldshaft::check::within(threads, 0.0, 1024.0, {"study_farm", "threads", ""});
-      fieldshaft::FarmStudySettings settings;
-      settings.depth = screening ? fieldshaft::StudyDepth::screening : fieldshaft::StudyDepth::certified;
-      settings.remedies = remedies;
-      if (threads != 1) settings.executor = fieldshaft::thread_executor(static_cast<unsigned>(threads));
-      return fieldshaft::study_farm(farm, settings);
-    });
-  });
+  module.def("study_farm",
+             [](const Farm& farm, bool screening, int threads, bool remedies, int accept, const py::sequence& bounds) {
+               const auto options = with_python([&] { return options_of(accept, bounds); });
+               return worked([&] {
+                 fieldshaft::check::within(threads, 0.0, 1024.0, {"study_farm", "threads", ""});
+                 fieldshaft::FarmStudySettings settings;
+                 settings.depth = screening ? fieldshaft::StudyDepth::screening : fieldshaft::StudyDepth::certified;
+                 settings.remedies = remedies;
+                 settings.remedy_options = options;
+                 if (threads != 1) settings.executor = fieldshaft::thread_executor(static_cast<unsigned>(threads));
+                 return fieldshaft::study_farm(farm, settings);
+               });
+             });
   module.def("best_case", [](const Farm& farm, std::size_t tractor, std::size_t implement) {
     return worked([&] {
       const auto best = fieldshaft::study_pair(farm, tractor, implement);

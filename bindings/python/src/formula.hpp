@@ -3,6 +3,7 @@
 
 #include "python.hpp"
 
+#include <algorithm>
 #include <cstring>
 #include <tuple>
 
@@ -170,17 +171,24 @@ template <class F> struct Erased {
     if constexpr (HasLoop<F>::value) {
       if (F::loop(run)) return;
     }
+    const char* inputs[F::numbers]; // copies: what the loop stores could otherwise change where it loads from
+    Py_ssize_t strides[F::numbers];
+    Slot* outputs[channels];
+    std::copy_n(run.inputs, F::numbers, inputs);
+    std::copy_n(run.strides, F::numbers, strides);
+    std::copy_n(run.outputs, channels, outputs);
+    const std::size_t size = run.size;
     std::size_t i = 0;
     try {
-      for (; i < run.size; ++i) {
+      for (; i < size; ++i) {
         double numbers[F::numbers];
         for (std::size_t k = 0; k < F::numbers; ++k) {
-          numbers[k] = detail::load(run.inputs[k] + static_cast<Py_ssize_t>(i) * run.strides[k]);
+          numbers[k] = detail::load(inputs[k] + static_cast<Py_ssize_t>(i) * strides[k]);
         }
         Slot slots[channels];
         Slot* slot = slots;
         detail::store(F::call(objects, numbers), slot);
-        for (std::size_t k = 0; k < channels; ++k) run.outputs[k][i] = slots[k];
+        for (std::size_t k = 0; k < channels; ++k) outputs[k][i] = slots[k];
       }
     } catch (...) {
       run.at = i;
