@@ -231,7 +231,7 @@ def _objects_by_hand() -> dict[str, dict[str, Any]]:
     return {
         "assess": {"case": case},
         "case_json_schema": {},
-        "changeover": {"arrangement": "reversible", "from_": (1, "540 rpm"), "to": (2, "1000 rpm")},
+        "changeover": {"arrangement": "reversible", "from_": (1, "540 rpm"), "to": (2, "1000 rpm"), "hitch": "drawbar"},
         "changeover_between": {"before": case, "after": case},
         "farm_json_schema": {},
         "read_case": {"text": case.to_json()},

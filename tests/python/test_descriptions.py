@@ -227,7 +227,6 @@ BY_HAND: dict[str, dict[str, str]] = {
     "FarmStudy": {
         "title": "document", "note": "document", "depth": "document", "options": "farm", "verdicts": "verdict",
         "details": "to_frame", "backup": "stands_still", "plan": "document", "speeds": "document", "remedies": "document",
-        "changeovers": "to_text",
     },
     "FarmStudySettings": {"executor": "threads", "remedy_options": "remedies"},
 }  # fmt: skip

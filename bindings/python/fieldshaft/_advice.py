@@ -339,7 +339,7 @@ def changeover(arrangement: StubArrangement | str, from_: Any, to: Any, hitch: s
     True
     """
     number = list(StubArrangement).index(choice(StubArrangement, arrangement, "changeover", "arrangement"))
-    if hitch not in ("drawbar", "three-point"):
+    if not isinstance(hitch, str) or hitch not in ("drawbar", "three-point"):
         raise InputError("changeover", "hitch", repr(hitch), "drawbar, three-point")
     return Changeover(_core.changeover(number, *_set_up(from_, "from_"), *_set_up(to, "to"), hitch == "three-point"))
 

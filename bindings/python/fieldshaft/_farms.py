@@ -179,15 +179,14 @@ class FarmStudy(Report):
             rows.append((entry["option"], entry["pays"], net.get("amount"), net.get("currency"), gained, entry["missing"]))
         return table(rows, ["option", "pays", "saved in a year", "currency", "brings to work", "missing"])
 
-    def changeovers(self) -> Any:
+    def changeovers(self) -> DataFrame:
         """How tractors are changed over between the stubs and speeds in use, as a pandas data frame: a row for each step."""
         rows = (
-            {"tractor": entry["tractor"], "implements": ", ".join(entry["implements"]), "from": _set_up(entry["from"]),
-             "to": _set_up(entry["to"]), "number": number, "step": step["text"]}
+            (entry["tractor"], ", ".join(entry["implements"]), *(_set_up(entry[end]) for end in ("from", "to")), number, step["text"])
             for entry in self._document["changeovers"]
             for number, step in enumerate(entry["steps"], 1)
-        )  # fmt: skip
-        return frame(rows, ["tractor", "implements", "from", "to", "number", "step"])
+        )
+        return table(rows, ["tractor", "implements", "from", "to", "number", "step"])
 
     def __repr__(self) -> str:
         pairs = [pair["status"] for row in self._document["verdicts"] for pair in row]
