@@ -385,7 +385,16 @@ TEST_CASE("a farm built in code is held to the same contradictions") {
   farm = small_farm();
   farm.drivelines[0].serves = {"mowr"};
   CHECK_THROWS_WITH_AS(study_farm(farm), doctest::Contains("nearest: \"mower\""), CaseError);
-  CHECK_THROWS_AS(with_options(small_farm(), {0}), InputError);
+  farm = small_farm();
+  farm.tractors[0].cost.price = Money{-1.0, "EUR"};
+  CHECK_THROWS_WITH_AS(study_farm(farm), doctest::Contains("expected a price of at least nothing"), CaseError);
+  CHECK_THROWS_WITH_AS(with_options(small_farm(), {0}), doctest::Contains("with_options: options = 0"), InputError);
+  farm = small_farm();
+  FarmOption of_nobody;
+  of_nobody.name = "a gear for a tractor that was sold";
+  of_nobody.tractor = "sold";
+  farm.options.push_back(of_nobody);
+  CHECK_THROWS_WITH_AS(with_options(farm, {0}), doctest::Contains("with_options: tractor = \"sold\""), InputError);
   const Farm base = small_farm();
   const FarmStudy study = study_farm(base.tractors, base.implements, base.drivelines, {}, screening());
   CHECK(study.verdicts.runs(1, 0));

@@ -165,6 +165,10 @@ TEST_CASE("under load the engine slows along the governor line, then lugs") {
   CHECK_CLOSE(in(line.speed_under(line.rated().torque * 0.5).value, unit::rpm), 2275.0, 1e-14);
   CHECK_CLOSE(in(line.speed_under(line.rated().torque).value, unit::rpm), 2200.0, 1e-14);
   CHECK_CLOSE(in(line.speed_under(line.rated().torque * 1.15).value, unit::rpm), 1800.0, 1e-13);
+  CHECK_THROWS_WITH_AS(line.speed_under(newton_metres(-1)), doctest::Contains("EngineLine::speed_under: load = -1 N·m"),
+                       InputError);
+  CHECK_THROWS_WITH_AS(line.torque_at(rpm(not_a_number)), doctest::Contains("EngineLine::torque_at: speed = nan rad/s"),
+                       InputError);
 }
 
 TEST_CASE("the greatest power may lie below rated speed") {

@@ -207,6 +207,21 @@ TEST_CASE("bounds of the search are kept, and that they were met is said") {
   CHECK(found.search.cut_off);
   options.most_cases = 0;
   CHECK_THROWS_AS(remedies_of(example("trailed-cutter-that-fits"), options), InputError);
+  const auto refused = [](auto RemedyOptions::*part, auto value) -> std::string {
+    RemedyOptions bad;
+    bad.*part = value;
+    try {
+      remedies_of(example("trailed-cutter-that-fits"), bad);
+    } catch (const InputError& error) {
+      return error.parameter();
+    }
+    return "nothing";
+  };
+  CHECK(refused(&RemedyOptions::most_changes, 0) == "most_changes");
+  CHECK(refused(&RemedyOptions::beyond_smallest, -1) == "beyond_smallest");
+  CHECK(refused(&RemedyOptions::most_sets, 0) == "most_sets");
+  CHECK(refused(&RemedyOptions::most_ranges, 0) == "most_ranges");
+  CHECK(refused(&RemedyOptions::least_need, 1.5) == "least_need");
   options = {};
   options.accept = Status::stop;
   CHECK_THROWS_AS(remedies_of(example("trailed-cutter-that-fits"), options), InputError);
