@@ -315,7 +315,7 @@ TEST_CASE("fuel: the customary-unit forms agree with the metric ones to their pr
               2e-3); // petrol figure times the share of diesel: where the annual average comes from
 }
 
-TEST_CASE("fuel: an idle engine still burns some; the twin says where the equations are not meant") {
+TEST_CASE("fuel: an idle engine still burns some, and the twin says where the equations are not meant") {
   CHECK_CLOSE(in(fuel_rate(kilowatts(100), 0.0), unit::litre_per_hour), 9.6, 1e-14);
   CHECK(fuel_rate(PtoPower{kilowatts(100)}, 0.5) == fuel_rate(kilowatts(100), 0.5));
   CHECK(fuel_rate_checked(kilowatts(100), 0.2).valid());
