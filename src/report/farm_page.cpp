@@ -267,7 +267,9 @@ void add_speed(Page& page, const FarmStudy& study, const SpeedAnswer& answer) {
 // Money ----------------------------------------------------------------------------------------------------
 
 std::string payback_text(const PayOff& pay_off) {
-  if (!pay_off.payback || pay_off.payback->outside != nullptr) return say("farm.payback.never");
+  if (!pay_off.payback || pay_off.payback->outside != nullptr) {
+    return say(pay_off.pays == Pays::yes ? "farm.payback.by_sale" : "farm.payback.never");
+  }
   return say("farm.payback.years", {{"years", format_number(pay_off.payback->value, 1)}});
 }
 

@@ -396,6 +396,67 @@ TEST_CASE("owning and repair of an option follow the worked examples of the cost
   CHECK(-by_class == doctest::Approx(ownership_cost({93500, "EUR"}, end, 0.05, 15).total.amount).epsilon(1e-4));
 }
 
+TEST_CASE("repairs of a bought tractor are counted once, at the option or by its hours of work") {
+  Farm farm = priced(small_farm());
+  FarmOption option;
+  option.name = "another tractor";
+  option.tractors = {tractor("C", 60)};
+  option.tractors[0].hours = hours(400);
+  option.cost.price = Money{50000, "EUR"};
+  option.cost.list_price = Money{150000, "EUR"};
+  option.cost.repair_class = "tractor, two-wheel drive and stationary";
+  option.tractors[0].cost.repair_class = option.cost.repair_class;
+  option.tractors[0].cost.list_price = Money{98000, "EUR"};
+  farm.options = {option};
+  const std::vector<CaseProblem> problems = farm_contradictions(farm);
+  REQUIRE(problems.size() == 2);
+  CHECK(problems[0].path == "options[0].repair_class");
+  CHECK(problems[1].path == "options[0].list_price"); // 150 000 here, 98 000 there
+  farm.options[0].cost.repair_class.reset();
+  farm.options[0].tractors[0].cost.list_price = option.cost.list_price;
+  CHECK(farm_contradictions(farm).empty());
+  const PayOff result = study_farm(farm, screening()).pay_offs.at(0);
+  CHECK(result.balance->repair.amount == 0.0);
+  const auto says = [&](const char* remark) {
+    return std::any_of(result.remarks.begin(), result.remarks.end(),
+                       [&](const char* id) { return std::string(id) == remark; });
+  };
+  CHECK(!says("farm.remark.no_repair"));
+}
+
+TEST_CASE("nothing is worth more at the end than was paid, and other hours of work are told") {
+  Farm farm = priced(small_farm());
+  farm.years = 8;
+  FarmOption option;
+  option.name = "a cheap tractor";
+  option.tractors = {tractor("C", 60)};
+  option.tractors[0].hours = hours(200);
+  option.cost.price = Money{9000, "EUR"};
+  option.cost.list_price = Money{70000, "EUR"};
+  option.cost.age = 14.0;
+  option.cost.value_class = "tractor 60 to 112 kW";
+  FarmOption baler;
+  baler.name = "used baler";
+  baler.replaces = "baler";
+  baler.implements = {implement("baler for 540", 540, 30)};
+  baler.implements[0].hours = hours(40); // the old one: 100
+  baler.drivelines = {driveline("baler for 540", 1)};
+  baler.cost.price = Money{5000, "EUR"};
+  farm.options = {option, baler};
+  const FarmStudy study = study_farm(farm, screening());
+  // Bought and sold at the same price: interest on it, and 1 % for taxes, insurance and housing, stay.
+  const PayOff& cheap = study.pay_offs.at(0);
+  CHECK(cheap.balance->ownership.amount == doctest::Approx(-(0.08 * 9000 + 0.01 * 9000)).epsilon(1e-9));
+  const auto says = [](const PayOff& pay_off, const std::string& remark) {
+    return std::any_of(pay_off.remarks.begin(), pay_off.remarks.end(), [&](const char* id) { return remark == id; });
+  };
+  CHECK(says(cheap, "farm.remark.value_held"));
+  CHECK(!says(cheap, "farm.remark.other_hours"));
+  CHECK(says(study.pay_offs.at(1), "farm.remark.other_hours"));
+  farm.options[1].implements[0].hours = hours(100);
+  CHECK(!says(study_farm(farm, screening()).pay_offs.at(1), "farm.remark.other_hours"));
+}
+
 TEST_CASE("an economy gear saves what the fuel equation says") {
   Farm farm = priced(small_farm());
   FarmOption option;

@@ -95,6 +95,7 @@ constexpr Phrase phrases[] = {
     Phrase{"farm.column.answer", "Answer"},
     Phrase{"farm.payback.years", "{years} years"},
     Phrase{"farm.payback.never", "never"},
+    Phrase{"farm.payback.by_sale", "by what is sold"},
     Phrase{"farm.pay.gained", "\"{option}\" brings to work: {pairs}."},
     Phrase{"farm.pay.gained_none", "\"{option}\" brings no further pair to work."},
     Phrase{"farm.pay.lost", "\"{option}\" gives up: {pairs}."},
@@ -109,6 +110,10 @@ constexpr Phrase phrases[] = {
     Phrase{"farm.figure.interest", "interest"},
     Phrase{"farm.remark.worth_nothing",
            "For \"{option}\" no value at the end is stated: it is taken to be worth nothing then."},
+    Phrase{"farm.remark.value_held", "For \"{option}\" a value at the end would be more than is paid or fetched for "
+                                     "the machine at the start; it is held there."},
+    Phrase{"farm.remark.other_hours", "\"{option}\" is stated with other hours a year than the implement that it "
+                                      "replaces: the answer holds only if both do the same work in their hours."},
     Phrase{"farm.remark.no_repair", "For \"{option}\" no repair class is stated: its repairs are not counted."},
     Phrase{
         "farm.remark.old_worth_nothing",
