@@ -75,8 +75,9 @@ constexpr Phrase phrases[] = {
                                  "{phase})."},
     Phrase{"change.set_top_link", "Set the top link to {length} (now {own_length}), so that the input shaft runs "
                                   "parallel to the stub in work."},
-    Phrase{"change.move_drawbar", "Set the hitch pin {distance} behind the shaft end (now {own_distance}): {position}. "
-                                  "Then check driveline length and clearance by hand, engine off."},
+    Phrase{"change.move_drawbar", "Set the hitch pin {distance} behind the shaft end (now {own_distance}): {position}, "
+                                  "with the implement unhitched and no more vertical load than manual and drawbar "
+                                  "permit there. Then check driveline length and clearance by hand, engine off."},
     Phrase{"change.change_over",
            "Change over to the stub {stub}, with the gear \"{gear}\" for {speed}, by the steps of "
            "the changeover."},
