@@ -237,7 +237,7 @@ void check_agrees(const Stated<T>& of_option, const Stated<T>& of_tractor, const
                   const std::string& tractor, Problems& problems) {
   if (!of_option || !of_tractor || *of_option == *of_tractor) return;
   problems.push_back(
-      {path + "." + key, "another one than " + tractor + "." + key, "the same, or one of the two left out"});
+      {path + "." + key, "another one than " + tractor + "." + key, "the same in both places, or in one place only"});
 }
 
 /// What a bought tractor costs may stand with the option or with the tractor; its repairs would be counted twice.
@@ -247,7 +247,7 @@ void check_bought_tractors(const FarmOption& option, const std::string& path, Pr
     const std::string tractor = at(path + ".tractors", i);
     if (option.cost.repair_class && cost.repair_class) {
       problems.push_back({path + ".repair_class", "repairs here and at " + tractor + ".repair_class",
-                          "one of the two: at the tractor they go by its hours of work"});
+                          "repairs in one place only: at the tractor they go by its hours of work"});
     }
     if (option.tractors.size() + option.implements.size() > 1) continue; // then the option's are of all together
     check_agrees(option.cost.age, cost.age, path, "age", tractor, problems);

@@ -412,6 +412,7 @@ TEST_CASE("repairs of a bought tractor are counted once, at the option or by its
   REQUIRE(problems.size() == 2);
   CHECK(problems[0].path == "options[0].repair_class");
   CHECK(problems[1].path == "options[0].list_price"); // 150 000 here, 98 000 there
+  CHECK_THROWS_AS(study_farm(farm, screening()), CaseError);
   farm.options[0].cost.repair_class.reset();
   farm.options[0].tractors[0].cost.list_price = option.cost.list_price;
   CHECK(farm_contradictions(farm).empty());
