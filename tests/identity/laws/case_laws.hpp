@@ -156,31 +156,43 @@ inline const std::vector<Check> geometry = {Check::working_angle,    Check::turn
                                             Check::angle_difference, Check::speed_variation, Check::overlap,
                                             Check::clearance,        Check::turn_limit};
 
-inline bool needs_range(const std::vector<Check>& checks) {
-  const auto of_range = [](Check check) { return is_of(check, geometry) || check == Check::root_torsion_at_angle; };
-  return checks.empty() || std::any_of(checks.begin(), checks.end(), of_range);
+/// The document with next to nothing left of its working range, which proves itself at once: what does not go by the
+/// range stays as it was.
+inline Json narrowed(Json document) {
+  if (!document.contains("range")) return document;
+  for (const char* name : {"working", "turning", "transport"}) {
+    if (!document["range"].contains(name)) continue;
+    Json& state = document["range"][name];
+    if (state.contains("lift")) {
+      state["lift"] = {state["lift"][0], state["lift"][0]};
+      continue;
+    }
+    Json narrow = {{"yaw", {"-1 deg", "1 deg"}}, {"pitch", {"0 deg", "0 deg"}}, {"roll", {"0 deg", "0 deg"}}};
+    if (state.contains("driven")) narrow["driven"] = state["driven"];
+    state = narrow;
+  }
+  return document;
 }
 
 /// One random case and the same with the entry at `pointer` times `low` to `high`: no check of the list gets better.
 inline bool worsen_once(RandomInputs& r, const Json::json_pointer& at, double low, double high,
-                        const std::vector<Check>& checks, bool with_range) {
+                        const std::vector<Check>& checks, bool whole_range) {
   Json before = any_case(r);
   while (!before.contains(at)) before = any_case(r);
-  if (!with_range) before.erase("range");
+  if (!whole_range) before = narrowed(before);
   Json after = before;
   const double factor = r.between(low, high);
   after[at] = after[at].is_number() ? Json(after[at].get<double>() * factor) : times(after[at], factor);
   return check_not_better(before, after, checks);
 }
 
-/// The law of an entry that makes checks worse as it grows or shrinks. Where no proof over the range is needed, a
-/// hundred cases without it follow: an entry that nothing gets worse by is one that no check reads.
+/// The law of an entry that makes checks worse as it grows or shrinks: tried on one case as it is, and on some of which
+/// little range is left. An entry that nothing gets worse by is one that no check reads.
 inline void worsen(RandomInputs& r, const char* pointer, double low, double high, const std::vector<Check>& checks) {
   const Json::json_pointer at(pointer);
   bool worse_one = worsen_once(r, at, low, high, checks, true);
-  const int quick = checks.size() == 1 && needs_range(checks) ? 0 : 100;
-  for (int i = 0; i < quick; ++i) worse_one = worsen_once(r, at, low, high, checks, false) || worse_one;
-  if (quick > 0) CHECK_MESSAGE(worse_one, std::string(pointer), " makes nothing worse");
+  for (int i = 0; i < 20; ++i) worse_one = worsen_once(r, at, low, high, checks, false) || worse_one;
+  CHECK_MESSAGE(worse_one, std::string(pointer), " makes nothing worse");
 }
 
 /// One of the measurements that may carry a tolerance, made looser.
@@ -289,6 +301,22 @@ inline const Law laws[] = {
      [](RandomInputs& r) { worsen(r, "/tractor/power", 1.0, 3.0, strength); }},
     {"more torque rise never improves a finding of strength", 3,
      [](RandomInputs& r) { worsen(r, "/tractor/engine/torque_rise", 1.0, 2.0, strength); }},
+    {"an engine that gives more than the implement asks is what the parts must carry where no device is fitted", 3,
+     [](RandomInputs& r) {
+       bool worse_one = false;
+       for (int i = 0; i < 20; ++i) {
+         Json before = narrowed(any_case(r));
+         const Json::json_pointer rise("/tractor/engine/torque_rise");
+         if (!before.contains(rise)) continue;
+         before["overload"] = "none";
+         before["implement"]["peak_factor"] = 1.0;
+         before["implement"].erase("torque_swing");
+         Json after = before;
+         after[rise] = times(after[rise], 1.5);
+         worse_one = check_not_better(before, after, strength) || worse_one;
+       }
+       CHECK(worse_one);
+     }},
     {"a higher peak factor never improves a finding of strength", 3,
      [](RandomInputs& r) { worsen(r, "/implement/peak_factor", 1.0, 3.0, strength); }},
     {"a higher setting of the overload device never improves a finding of strength", 4,
@@ -344,7 +372,10 @@ inline const Law laws[] = {
     {"mirroring left and right changes no finding", 4,
      [](RandomInputs& r) {
        Json before = any_case(r);
-       while (before.contains("fouling") || !before.contains("range")) before = any_case(r);
+       const auto measured = [](const Json& document) { // a furrow or a turning radius has a side of its own
+         return document["range"].dump().find("radius") != std::string::npos;
+       };
+       while (before.contains("fouling") || !before.contains("range") || measured(before)) before = any_case(r);
        before["implement"]["input"]["lateral"] = std::to_string(r.between(-60, 60)) + " mm ± 4 mm";
        for (auto& state : before["range"]) {
          if (state.contains("yaw") && state["yaw"].is_array())
