@@ -34,7 +34,8 @@ namespace advising {
 namespace {
 
 constexpr std::size_t wanted_runners = 2;
-constexpr std::size_t most_pairs_for_proof = 4000;
+/// Verdicts of pairs that a search for the plan may ask for: some seconds of a screening.
+constexpr std::size_t most_verdicts = 4'000'000;
 /// Sets of changes that are looked at one by one. Where remedies are among them each is a farm to be changed and
 /// judged.
 constexpr std::size_t most_sets = 16384;
@@ -89,7 +90,8 @@ public:
     Attempt attempt;
     for (const std::size_t change : changes) {
       const std::size_t options = judge_.base().options.size();
-      change < options ? attempt.options.push_back(change) : attempt.remedies.push_back(change - options);
+      if (change < options) attempt.options.push_back(change);
+      if (change >= options) attempt.remedies.push_back(change - options);
     }
     if (!can_be_done(attempt)) return std::nullopt;
     const JudgedFarm after = judge_.with(attempt.options, attempt.remedies);
@@ -274,10 +276,11 @@ BackupPlan backup_plan(FarmJudge& judge) {
   const Changes changes(judge);
   const Attempt nothing_done = *changes.attempt({});
   Attempt best = nothing_done;
-  const bool few_pairs = farm.tractors.size() * farm.implements.size() <= most_pairs_for_proof;
-  const std::size_t most = judge.remedies().empty() ? most_sets : most_sets_with_remedies;
-  const Looked looked = look_at_sets(changes, few_pairs ? most : 0, best);
-  if (!looked.all) best = step_by_step(changes, farm.options.size(), few_pairs ? most : 0, std::move(best));
+  const std::size_t pairs = std::max<std::size_t>(farm.tractors.size() * farm.implements.size(), 1);
+  const std::size_t most =
+      std::min(judge.remedies().empty() ? most_sets : most_sets_with_remedies, most_verdicts / pairs);
+  const Looked looked = look_at_sets(changes, most, best);
+  if (!looked.all) best = step_by_step(changes, farm.options.size(), most, std::move(best));
   BackupPlan plan;
   plan.options = best.options;
   for (const std::size_t remedy : best.remedies) {
