@@ -55,10 +55,12 @@ const Stated<Angle>& stated_angle(const Case& value, MachineState state, bool dr
 
 LimitBand angle_band(const Case& value, MachineState state, bool driven, JointKind kind) {
   const bool wide = kind == JointKind::wide_angle;
-  const JointAnglePractice& practice = wide ? wide_angle_joint_practice : plain_joint_practice;
+  const UseAngleLimits& practice = wide ? wide_angle_use_limits : plain_use_limits;
   const Stated<Angle>& stated = stated_angle(value, state, driven, wide);
-  if (!driven) return angle_band(wide ? practice.at_rest : plain_at_rest, stated);
-  return angle_band(state == MachineState::working ? practice.working : practice.turning, stated);
+  if (!driven) return angle_band(wide ? practice.not_turning : plain_at_rest, stated);
+  if (state == MachineState::working) return angle_band(practice.working, stated);
+  const bool raised = value.tractor.hitch.kind == HitchKind::three_point;
+  return angle_band(raised ? practice.lifted_driven : practice.turning_driven, stated);
 }
 
 std::vector<std::string> telescope_entries_missing(const DrivelineCase& driveline) {
