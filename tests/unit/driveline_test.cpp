@@ -460,6 +460,8 @@ TEST_CASE("a budget of nothing and a range of nothing have no clearance") {
   AttitudeRange empty = flat(degrees(10));
   empty.couplings.push_back({1.0, 0.0, 0.0, degrees(-20)});
   CHECK_THROWS_WITH_AS(clear(empty, 1000), doctest::Contains("least_clearance: range = no attitude"), InputError);
+  CHECK_THROWS_WITH_AS(detail::chain_over(d, d, Angle{}, pin_half_metre(), empty, {}),
+                       doctest::Contains("chain_envelope: range = no attitude"), InputError);
   CHECK_THROWS_WITH_AS(
       least_clearance(between_links(), parallel_linkage(), {}, lifts(0.0, 0.1), two_links(), millimetres(10), 0),
       doctest::Contains("least_clearance: budget = 0"), InputError);
