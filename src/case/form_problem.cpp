@@ -75,6 +75,11 @@ std::string problem_of_mark(char here, char before) {
   return "";
 }
 
+bool is_curly_quote(std::string_view text) {
+  return starts_with(text, "“") || starts_with(text, "”") || starts_with(text, "„") || starts_with(text, "«") ||
+         starts_with(text, "»");
+}
+
 /// What is wrong at one byte; empty where nothing better than the place can be said.
 std::string problem_at(std::string_view text, std::size_t at) {
   const char here = text[at];
@@ -89,6 +94,7 @@ std::string problem_at(std::string_view text, std::size_t at) {
   case '=': return "a = where JSON wants :";
   default: break;
   }
+  if (is_curly_quote(text.substr(at))) return "a quote as word processors make it; JSON wants the straight \"";
   if (static_cast<unsigned char>(here) >= 0x80U) return "a character that is no UTF-8, or that stands outside quotes";
   if (is_word(here)) return "a word or number that stands wrong here, or is not in quotes";
   return problem_of_mark(here, last_before(text, at));

@@ -37,10 +37,11 @@ std::string unit_pattern(Kind kind) {
 
 std::string quantity_pattern(Kind kind, bool measured) {
   const std::string number = std::string("(") + number_pattern + ")";
-  const std::string unit = "(" + unit_pattern(kind) + ")";
-  const std::string one = number + "\\s*" + unit;
+  const std::string unit = "(" + unit_pattern(kind) + ")\\.?";
+  const std::string whole = kind == Kind::length ? "([+-]?[0-9]+\\s*(ft|foot|feet|'|′|’|m)[\\s.-]*)?" : "";
+  const std::string one = whole + number + "\\s*" + unit;
   if (!measured) return "^\\s*" + one + "\\s*$";
-  return "^\\s*(" + one + "|" + number + "\\s*" + unit + "?\\s*(±|\\+/-)\\s*" + one + ")\\s*$";
+  return "^\\s*(" + one + "|" + whole + number + "\\s*(" + unit + ")?\\s*(±|\\+/?-)\\s*" + one + ")\\s*$";
 }
 
 } // namespace case_document

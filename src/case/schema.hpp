@@ -14,7 +14,8 @@ inline namespace v0 {
 namespace case_document {
 
 inline constexpr const char* number_pattern =
-    "[+-]?([0-9]+[ -])?[0-9]+/[0-9]+(\\.[0-9]+)?|[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][+-]?[0-9]+)?";
+    "[+-]?([0-9]+[ "
+    "-])?[0-9]+/[0-9]+(\\.[0-9]+)?|[0-9]*\\s*[½¼¾⅛⅜⅝⅞]|[+-]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][+-]?[0-9]+)?";
 
 /// A regular expression for the texts of a quantity: number and unit, with a tolerance where it is measured.
 std::string quantity_pattern(Kind kind, bool measured);

@@ -170,6 +170,16 @@ def test_schema() -> None:
         validator.validate(fieldshaft.read_case_file(path).to_dict())
 
 
+@pytest.mark.parametrize(
+    "text", ["7 ft 1 in", "7' 1\"", "7’ 1”", "½ in", "14½ in", "14 in.", "14 in. +- 1/4 in", "7 ft 1 ± ¼ in", "1 m 20 cm", "-1 ft 3 in"]
+)
+def test_schema_reads_lengths_as_a_tape_does(text: str) -> None:
+    wheelbase = fieldshaft.case_json_schema()["properties"]["tractor"]["properties"]["wheelbase"]
+    jsonschema.Draft202012Validator(wheelbase).validate(text)
+    for wrong in ("14", "in", "½", "7 kg 1 in", "7 ft 1 lb"):
+        assert not jsonschema.Draft202012Validator(wheelbase).is_valid(wrong)
+
+
 def test_every_problem_at_once() -> None:
     document = json.loads(EXAMPLES[0].read_text(encoding="utf-8"))
     document["tractor"]["power"] = 62

@@ -417,6 +417,7 @@ TEST_CASE("the slips of somebody who writes JSON by hand are named in plain word
   }
   CHECK(value("<html>") == "no JSON, but what looks like a web page or XML");
   CHECK(value("PK\x03\x04") == "no text: a packed or binary file");
+  CHECK(value("{“a”: 1}") == "a quote as word processors make it; JSON wants the straight \" at line 1, column 2");
   CHECK(value("\xFF\xFE{") == "text in UTF-16; save it as UTF-8");
 }
 

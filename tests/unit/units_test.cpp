@@ -77,6 +77,36 @@ TEST_CASE("text as people write it") {
   CHECK(si_of("2.5", Kind::number) == 2.5);
 }
 
+TEST_CASE("lengths as a tape is read") {
+  const double feet_and_inches = feet(7).value() + inches(1).value();
+  for (const char* text :
+       {"7 ft 1 in", "7ft 1in", "7 ft. 1 in.", "7' 1\"", "7'1\"", "7'-1\"", "7’ 1”", "7′1″", "7 feet 1 inch"}) {
+    CAPTURE(text);
+    CHECK(si_of(text, Kind::length) == doctest::Approx(feet_and_inches).epsilon(1e-15));
+  }
+  CHECK(si_of("7 ft 1 3/8 in", Kind::length) == doctest::Approx((84 + 1.375) * 0.0254).epsilon(1e-15));
+  CHECK(si_of("1 m 20 cm", Kind::length) == doctest::Approx(1.2).epsilon(1e-15));
+  CHECK(si_of("-1 ft 3 in", Kind::length) == doctest::Approx(-15 * 0.0254).epsilon(1e-15));
+  CHECK(si_of("-0 ft 3 in", Kind::length) == doctest::Approx(-3 * 0.0254).epsilon(1e-15));
+  CHECK(si_of("14 in.", Kind::length) == inches(14).value());
+  CHECK(si_of("½ in", Kind::length) == inches(0.5).value());
+  CHECK(si_of("14½ in", Kind::length) == inches(14.5).value());
+  CHECK(si_of("1 ⅜ in", Kind::length) == inches(1.375).value());
+  const auto measured = parse_measured<Length>("7 ft 1 +- ¼ in");
+  CHECK(measured.value.value() == doctest::Approx(feet_and_inches).epsilon(1e-15));
+  CHECK(measured.tolerance == inches(0.25));
+  for (const char* text : {"7 ft 12 in", "7.5 ft 1 in", "7 ft -1 m", "1 m 100 cm"}) {
+    CAPTURE(text);
+    CHECK(problem_of(text, Kind::length).find("of two parts the first is a whole number") == 0);
+  }
+  for (const char* text :
+       {"7 ft 1", "7 ft 1 in 2 mm", "7 ft1 in", "7 kg 1 in", "5 5 in", "7 ft 1 lb", "5 in2", "5 1/m"}) {
+    CAPTURE(text);
+    CHECK_FALSE(problem_of(text, Kind::length).empty());
+  }
+  CHECK_FALSE(problem_of("7 lb 1 lb", Kind::mass).empty()); // of lengths alone
+}
+
 TEST_CASE("a tolerance") {
   const auto measured = parse_measured<Length>("600 mm ± 10 mm");
   CHECK(measured.value == millimetres(600));
@@ -97,6 +127,18 @@ TEST_CASE("what is refused says why and what to write") {
   CHECK(problem_of("900 J", Kind::torque).find("measures an energy; expected a torque") != std::string::npos);
   CHECK(problem_of("30,000 ft/min", Kind::speed).find("a comma") == 0);
   CHECK(problem_of("85 kw", Kind::power).find("did you mean \"kW\"?") != std::string::npos);
+  // One edit away may be a thousand times as large: letters regardless of their size come first.
+  CHECK(problem_of("34 KW", Kind::power).find("did you mean \"kW\"?") != std::string::npos);
+  CHECK(problem_of("14 IN", Kind::length).find("did you mean \"in\"?") != std::string::npos);
+  CHECK(problem_of("900 KNM", Kind::torque).find("did you mean \"kNm\"?") != std::string::npos);
+  CHECK(problem_of("14 xy", Kind::length).find("did you mean") == std::string::npos);
+  try {
+    static_cast<void>(parse<Power>("abc"));
+    FAIL("read what is no number");
+  } catch (const InputError& error) {
+    CHECK(error.value() == "\"abc\" (no finite number at the start)");
+    CHECK(error.allowed() == "a power such as \"60 kW\" or \"80 hp\"");
+  }
   CHECK(problem_of("85 HPP", Kind::power).find("did you mean \"HP\"?") != std::string::npos);
   for (const char* text : {"", "hp", "nan hp", "inf hp", "1e999 hp", "1/0 hp", "--5 hp", "5 5 hp", "1 2/0 hp"})
     problem_of(text, Kind::power);

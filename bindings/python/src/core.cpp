@@ -304,7 +304,7 @@ PyObject* parse(PyObject* const* arguments) {
       throw PythonError{};
     }
   }
-  fieldshaft::fail_input(function, parameter, "\"" + text + "\"", parsed.problem);
+  fieldshaft::fail_text(function, parameter, text, parsed.problem, kind);
 }
 
 } // namespace

@@ -1,5 +1,5 @@
 #pragma once
-// Quantities from text and to text: "85 hp", "1 3/8 in", "540 r/min", "600 mm ± 10 mm".
+// Quantities from text and to text: "85 hp", "1 3/8 in", "7 ft 1 in", "540 r/min", "600 mm ± 10 mm".
 //
 // Not part of the units umbrella, because it brings in <string>; include it where text enters or leaves.
 
@@ -52,7 +52,20 @@ inline std::string_view trimmed(std::string_view text) noexcept {
   return text;
 }
 
-/// One spelling for all ways to join and raise units: "lb-ft", "lb ft" and "lb·ft" become "lb.ft".
+/// Fractions of one character as people type them: "14½" becomes "14 1/2".
+inline std::string without_fraction_signs(std::string_view given) {
+  std::string text(given);
+  replace_all(text, "½", " 1/2");
+  replace_all(text, "¼", " 1/4");
+  replace_all(text, "¾", " 3/4");
+  replace_all(text, "⅛", " 1/8");
+  replace_all(text, "⅜", " 3/8");
+  replace_all(text, "⅝", " 5/8");
+  replace_all(text, "⅞", " 7/8");
+  return text;
+}
+
+/// One spelling for all ways to join and raise units: "lb-ft", "lb ft" and "lb·ft" become "lb.ft"; "in." is "in".
 inline std::string normal_unit(std::string_view text) {
   std::string unit(trimmed(text));
   replace_all(unit, "²", "^2");
@@ -62,7 +75,14 @@ inline std::string normal_unit(std::string_view text) {
   while (unit.find("..") != std::string::npos) replace_all(unit, "..", ".");
   replace_all(unit, "./", "/");
   replace_all(unit, "/.", "/");
+  if (!unit.empty() && unit.back() == '.') unit.pop_back();
   return unit;
+}
+
+/// Whether two texts have the same letters, great or small: "KW" and "kW".
+inline bool same_letters(std::string_view a, std::string_view b) noexcept {
+  const auto small = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
+  return std::equal(a.begin(), a.end(), b.begin(), b.end(), [&](char x, char y) { return small(x) == small(y); });
 }
 
 /// Number of single-character edits between two short texts.
@@ -138,9 +158,29 @@ inline const char* example_of(Kind kind) noexcept {
   }
 }
 
+/// What a kind is called, with an example of how it is written.
+inline std::string wanted_text(Kind kind) { return std::string(kind_name(kind)) + " such as " + example_of(kind); }
+
+/// The spelling that was probably meant; empty where none is near. Great and small letters come first, because what is
+/// one edit away may be a thousand times as large: "KW" is "kW", not "W".
+inline std::string_view nearest_unit(std::string_view unit, Kind kind) {
+  std::string_view nearest;
+  std::size_t best = 3;
+  for (const UnitSpelling& known : unit_spellings) {
+    if (known.kind != kind) continue;
+    if (same_letters(known.spelling, unit)) return known.spelling;
+    const std::size_t distance = edit_distance(known.spelling, unit);
+    if (distance < std::min(best, std::max(known.spelling.size(), unit.size()))) {
+      best = distance;
+      nearest = known.spelling;
+    }
+  }
+  return nearest;
+}
+
 /// Why a unit is no unit of the wanted kind, with what to write instead.
 inline std::string unit_problem(const std::string& unit, Kind kind) {
-  const std::string wanted = std::string(kind_name(kind)) + " such as " + example_of(kind);
+  const std::string wanted = wanted_text(kind);
   if (unit.empty()) return "a unit is missing; expected " + wanted;
   if (kind == Kind::angular_speed &&
       (unit == "Hz" || unit == "1/s" || unit == "s^.1" || unit == "1/min" || unit == "min^.1")) {
@@ -154,15 +194,7 @@ inline std::string unit_problem(const std::string& unit, Kind kind) {
     if (known.spelling == unit && (other == nullptr || other->kind != kind)) other = &known;
   }
   if (other != nullptr) return "\"" + unit + "\" measures " + kind_name(other->kind) + "; expected " + wanted;
-  std::string_view nearest;
-  std::size_t best = 3;
-  for (const UnitSpelling& known : unit_spellings) {
-    const std::size_t distance = edit_distance(known.spelling, unit);
-    if (known.kind == kind && distance < best) {
-      best = distance;
-      nearest = known.spelling;
-    }
-  }
+  const std::string_view nearest = nearest_unit(unit, kind);
   std::string text = "unknown unit \"" + unit + "\"";
   if (!nearest.empty()) text += " (did you mean \"" + std::string(nearest) + "\"?)";
   return text + "; expected " + wanted;
@@ -176,12 +208,10 @@ inline const UnitSpelling* find_unit(std::string_view spelling, Kind kind) noexc
 }
 
 /// One number with its unit, no tolerance. `inherited` serves "600 ± 10 mm".
-inline ParsedAmount parse_single(std::string_view text, Kind kind, const UnitSpelling* inherited) {
+inline ParsedAmount parse_part(std::string_view text, Kind kind, const UnitSpelling* inherited) {
   text = trimmed(text);
   const auto number = take_number(text);
-  if (!number)
-    return {std::nullopt,
-            std::string("no finite number at the start; expected ") + kind_name(kind) + " such as " + example_of(kind)};
+  if (!number) return {std::nullopt, "no finite number at the start; expected " + wanted_text(kind)};
   if (!text.empty() && text.front() == ',')
     return {std::nullopt, "a comma in a number may mean thousands or decimals; write 30000 or 1.5"};
   if (kind == Kind::number) {
@@ -199,6 +229,45 @@ inline ParsedAmount parse_single(std::string_view text, Kind kind, const UnitSpe
   return {MeasuredAmount{{si, kind}, 0.0}, {}};
 }
 
+/// Where the second number of "7 ft 1 in" begins; npos where the text holds one number alone.
+inline std::size_t second_part(std::string_view text) {
+  std::string_view rest = trimmed(text);
+  if (!take_number(rest)) return std::string_view::npos;
+  const auto start = static_cast<std::size_t>(rest.data() - text.data());
+  for (std::size_t at = start + 1; at < text.size(); ++at) {
+    const bool apart = std::string_view(" \t-'\"").find(text[at - 1]) != std::string_view::npos ||
+                       static_cast<unsigned char>(text[at - 1]) >= 0x80U;
+    if (is_digit(text[at]) && apart && !trimmed(text.substr(start, at - start)).empty()) return at;
+  }
+  return std::string_view::npos;
+}
+
+/// A length in one part or in two, as a tape is read: "7 ft 1 1/2 in", "1 m 20 cm".
+inline ParsedAmount parse_length(std::string_view text, const UnitSpelling* inherited) {
+  const std::size_t at = second_part(text);
+  if (at == std::string_view::npos) return parse_part(text, Kind::length, inherited);
+  std::string_view first = trimmed(text.substr(0, at));
+  const bool negative = !first.empty() && first.front() == '-';
+  const std::optional<double> number = take_number(first);
+  const UnitSpelling* unit = find_unit(normal_unit(first), Kind::length);
+  if (!number || unit == nullptr) return parse_part(text, Kind::length, inherited);
+  ParsedAmount second = parse_part(text.substr(at), Kind::length, inherited);
+  if (!second.amount) return second;
+  const double rest = second.amount->value.si;
+  const double least_whole = (1.0 - 1e-12) * unit->factor; // twelve inches are a foot, whatever rounding says
+  if (*number != std::floor(*number) || rest < 0.0 || rest >= least_whole)
+    return {std::nullopt, "of two parts the first is a whole number and the second less than one of its unit, such as "
+                          "\"7 ft 1 1/2 in\" or \"1 m 20 cm\""};
+  const double si = *number * unit->factor + (negative ? -rest : rest);
+  if (!is_finite(si)) return {std::nullopt, "the number is too large"};
+  second.amount->value.si = si;
+  return second;
+}
+
+inline ParsedAmount parse_single(std::string_view text, Kind kind, const UnitSpelling* inherited) {
+  return kind == Kind::length ? parse_length(text, inherited) : parse_part(text, kind, inherited);
+}
+
 /// The unit at the end of a text such as "10 mm".
 inline const UnitSpelling* unit_at_end(std::string_view text, Kind kind) {
   text = trimmed(text);
@@ -210,8 +279,10 @@ inline const UnitSpelling* unit_at_end(std::string_view text, Kind kind) {
 
 /// An amount of the wanted kind from text, with an optional tolerance ("600 mm ± 10 mm", "600 +/- 10 mm").
 /// Never throws for bad text: the problem is returned in words.
-inline ParsedAmount try_parse(std::string_view text, Kind kind) {
-  for (const std::string_view sign : {std::string_view("±"), std::string_view("+/-")}) {
+inline ParsedAmount try_parse(std::string_view given, Kind kind) {
+  const std::string plain = detail::without_fraction_signs(given);
+  const std::string_view text = plain;
+  for (const std::string_view sign : {std::string_view("±"), std::string_view("+/-"), std::string_view("+-")}) {
     const std::size_t at = text.find(sign);
     if (at == std::string_view::npos) continue;
     const std::string_view tolerance_text = text.substr(at + sign.size());
@@ -225,14 +296,20 @@ inline ParsedAmount try_parse(std::string_view text, Kind kind) {
   return detail::parse_single(text, kind, nullptr);
 }
 
+/// Throws InputError for a text that says nothing: why stands beside the text, what is expected by itself.
+[[noreturn]] inline void fail_text(const std::string& function, const std::string& parameter, std::string_view text,
+                                   const std::string& problem, Kind kind) {
+  const std::size_t cut = problem.find("; expected ");
+  const std::string expected = cut == std::string::npos ? detail::wanted_text(kind) : problem.substr(cut + 11);
+  fail_input(function, parameter, "\"" + std::string(text) + "\" (" + problem.substr(0, cut) + ")", expected);
+}
+
 /// A quantity from text: parse<Power>("85 hp"). Throws InputError with what was expected.
 template <class Q> Q parse(std::string_view text) {
   const ParsedAmount parsed = try_parse(text, kind_of<Q>);
-  const bool exact = parsed.amount && parsed.amount->tolerance == 0.0;
-  if (!exact) {
-    fail_input("parse", "text", "\"" + std::string(text) + "\"",
-               parsed.amount ? "a value without a tolerance" : parsed.problem);
-  }
+  if (!parsed.amount) fail_text("parse", "text", text, parsed.problem, kind_of<Q>);
+  if (parsed.amount->tolerance != 0.0)
+    fail_input("parse", "text", "\"" + std::string(text) + "\"", "a value without a tolerance");
   if constexpr (kind_of<Q> == Kind::number) {
     return parsed.amount->value.si;
   } else {
@@ -243,7 +320,7 @@ template <class Q> Q parse(std::string_view text) {
 /// A measured quantity from text: parse_measured<Length>("600 mm ± 10 mm"). Throws InputError.
 template <class Q> Measured<Q> parse_measured(std::string_view text) {
   const ParsedAmount parsed = try_parse(text, kind_of<Q>);
-  if (!parsed.amount) fail_input("parse_measured", "text", "\"" + std::string(text) + "\"", parsed.problem);
+  if (!parsed.amount) fail_text("parse_measured", "text", text, parsed.problem, kind_of<Q>);
   return {Q::from_value(parsed.amount->value.si), Q::from_value(parsed.amount->tolerance)};
 }
 
