@@ -93,7 +93,7 @@ TractorSide tractor_side(const FarmTractor& tractor, const PairSetUp& set_up, St
       side.recommended_high = powers.highest().value().value();
     }
   }
-  if (const auto power = assessing::tractor_power(value).pto) {
+  if (const auto power = assessing::tractor_power(value).greatest) {
     side.pto_low = power->low.value();
     side.pto_high = power->high.value();
   }
@@ -130,7 +130,7 @@ ImplementSide implement_side(const FarmImplement& implement, const FarmDriveline
     side.speed_tolerance = assessing::speed_tolerance(*implement.machine.input_speed).value();
   }
   if (const auto need = assessing::need_of(implement.machine).power) {
-    side.need_low = need->low.value();
+    side.need_mean = need->mean.value();
     side.need = need->high.value();
   }
   side.kept_share = 1.0 - assessing::wanted_reserve(value);
@@ -151,10 +151,10 @@ VerdictCode at_most(Check check, double value, double strictest, double loosest)
   return {value <= loosest ? Status::caution : Status::stop, check};
 }
 
-/// The same for a need at both ends of its range: ok where the high end is, a stop where the low one is.
+/// The same for a need with a range: ok where its high end is, a stop where its mean is.
 VerdictCode need_at_most(Check check, const ImplementSide& implement, double strictest, double loosest) noexcept {
   const VerdictCode high = at_most(check, implement.need, strictest, loosest);
-  const bool softer = high.status() == Status::stop && implement.need_low <= loosest;
+  const bool softer = high.status() == Status::stop && implement.need_mean <= loosest;
   return softer ? VerdictCode{Status::caution, check} : high;
 }
 
@@ -247,7 +247,7 @@ void append_bytes(std::string& key, const TractorSide& side) {
 }
 void append_bytes(std::string& key, const ImplementSide& side) {
   for (const double value :
-       {side.speed, side.speed_tolerance, side.need_low, side.need, side.kept_share, side.permitted}) {
+       {side.speed, side.speed_tolerance, side.need_mean, side.need, side.kept_share, side.permitted}) {
     append_bytes(key, value);
   }
   key += static_cast<char>(side.yoke);

@@ -42,7 +42,7 @@ struct TractorSide {
 struct ImplementSide {
   double speed;
   double speed_tolerance;
-  double need_low; ///< the need, or the ends of its range by the table
+  double need_mean; ///< the need, or mean and high end of its range by the table
   double need;
   double kept_share; ///< of the power in the gear, after the reserve
   double permitted;

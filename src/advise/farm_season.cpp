@@ -17,10 +17,15 @@ std::string entry(const char* list, std::size_t place, const char* key) {
   return std::string(list) + "[" + std::to_string(place) + "]." + key;
 }
 
-/// Litres an hour of a tractor in a gear under an implement's mean need; nothing where a figure is not stated.
-std::optional<Validated<double>> litres_an_hour(const Tractor& tractor, const PtoGear& gear, Power need) {
+/// Litres an hour of a tractor in a gear under an implement's mean need, with pull, climb and hydraulics where all of
+/// them are stated; nothing where a figure is not stated.
+std::optional<Validated<double>> litres_an_hour(const Tractor& tractor, const FarmImplement& implement,
+                                                const PtoGear& gear, Power pto_need) {
   Case value;
   value.tractor = tractor;
+  value.implement = implement.machine;
+  value.range = implement.range;
+  const Power need = pto_need + assessing::load_beside_pto(assessing::with_row_draft(value)).value_or(Power{});
   const auto power = assessing::tractor_power(value).pto;
   if (!power || !gear.engine_speed || !tractor.engine.rated_speed) return std::nullopt;
   const Power rated = 0.5 * (power->low + power->high);
@@ -32,7 +37,7 @@ std::optional<Validated<double>> litres_an_hour(const Tractor& tractor, const Pt
 /// What fuel cannot be found without; at least one of them is not stated.
 void note_missing(const Farm& farm, PairPlace pair, std::vector<std::string>& missing) {
   const Tractor& tractor = farm.tractors[pair.tractor].machine;
-  if (!tractor.power) missing.push_back(entry("tractors", pair.tractor, "power"));
+  if (!tractor.power && tractor.engine.curve.empty()) missing.push_back(entry("tractors", pair.tractor, "power"));
   if (!tractor.power_basis) missing.push_back(entry("tractors", pair.tractor, "power_basis"));
   if (!tractor.engine.rated_speed) missing.push_back(entry("tractors", pair.tractor, "engine") + ".rated_speed");
   if (!assessing::need_of(farm.implements[pair.implement].machine).power) {
@@ -64,7 +69,7 @@ std::optional<Runner> runner_of(const Farm& farm, PairPlace pair, const std::vec
   const auto need = assessing::need_of(implement.machine).power;
   for (const std::size_t gear : gears) {
     if (gear == PairSetUp::none || !need) continue;
-    const auto litres = litres_an_hour(tractor.machine, tractor.machine.pto.gears[gear], need->mean);
+    const auto litres = litres_an_hour(tractor.machine, implement, tractor.machine.pto.gears[gear], need->mean);
     if (!litres || (known && runner.litres <= litres->value)) continue;
     runner.litres = litres->value;
     facts.outside_fuel_range = facts.outside_fuel_range || litres->outside != nullptr;

@@ -6,7 +6,22 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace advising {
 
+namespace {
+
+void propose_cap(Proposals& proposals) {
+  add(proposals, {ChangeKind::refit_guard,
+                  "other_stub",
+                  {assessing::fact("guard", PhraseId{"change.guard.other_stub"})},
+                  [](Case& c) { c.tractor.pto.other_stub_cap = GuardState::present; }});
+}
+
+} // namespace
+
 void propose_guards(const Situation&, const Finding& finding, Proposals& proposals) {
+  if (finding.check == Check::master_shield && !finding.part.empty()) {
+    propose_cap(proposals);
+    return;
+  }
   switch (finding.check) {
   case Check::master_shield:
     add(proposals,

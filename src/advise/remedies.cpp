@@ -5,6 +5,7 @@
 #include "advise/change.hpp"
 #include "advise/proposals.hpp"
 #include "advise/quick.hpp"
+#include "assess/checks.hpp"
 
 #include <fieldshaft/case/read.hpp>
 
@@ -63,10 +64,13 @@ std::optional<Status> status_of(const Assessment& assessment, Check check, const
   return finding != nullptr ? std::optional<Status>(finding->status) : std::nullopt;
 }
 
-/// A finding that stops with less margin than before is worse, though the word is the same.
+/// A finding that stops with less margin than before is worse, though the word is the same. So is uneven running of a
+/// caution: a joint that is changed at one end only may shake the machine more than what it heals.
 bool deeper(const Finding& after, const Finding& before) {
   constexpr double rounding = 1e-9;
-  return after.status == Status::stop && before.status == Status::stop && after.margin && before.margin &&
+  const bool shakes = after.check == Check::speed_variation || after.check == Check::chain_variation;
+  const bool counts = after.status == Status::stop || (shakes && after.status == Status::caution);
+  return counts && before.status == after.status && after.margin && before.margin &&
          *after.margin < *before.margin - rounding;
 }
 
@@ -127,7 +131,9 @@ public:
   Search(const Case& value, const RemedyOptions& options) : options_(options), start_(value) {}
 
   Remedies run() {
-    found_.before = assess(start_);
+    const assessing::DrivelineOverRange range = assessing::driveline_over_range(start_);
+    found_.before = assessing::assess_over(start_, range, assessing::Depth::whole);
+    states_.know(start_, range);
     found_.state_first = missing_of(found_.before);
     const auto quick = assessed_quickly(start_, states_);
     if (!quick) return std::move(found_);

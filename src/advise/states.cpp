@@ -63,11 +63,28 @@ Case reduced(const Case& value, MachineState state) {
   return part;
 }
 
+std::string key_of(const Case& reduced_case, MachineState state) {
+  return std::to_string(static_cast<int>(state)) + write_case(reduced_case);
+}
+
 } // namespace
+
+void States::know(const Case& value, const assessing::DrivelineOverRange& range) {
+  if (!range.impossible.empty()) return; // which of the states cannot be is not told
+  for (const MachineState state : assessing::states_with_positions) {
+    assessing::DrivelineOverRange one;
+    one.missing = range.missing;
+    if (const assessing::StateExtremes* extremes = range.find(state)) one.states.push_back(*extremes);
+    for (const auto& missing : range.missing_of_state) {
+      if (missing.first == state) one.missing_of_state.push_back(missing);
+    }
+    known_.emplace(key_of(reduced(value, state), state), std::move(one));
+  }
+}
 
 const assessing::DrivelineOverRange& States::one_state(const Case& value, MachineState state) {
   const Case part = reduced(value, state);
-  std::string key = std::to_string(static_cast<int>(state)) + write_case(part);
+  std::string key = key_of(part, state);
   const auto found = known_.find(key);
   if (found != known_.end()) return found->second;
   assessing::DrivelineOverRange range = assessing::driveline_over_range(part, assessing::Depth::for_search);

@@ -16,6 +16,9 @@ public:
   /// The same as assessing::driveline_over_range, as deep as a search needs it.
   assessing::DrivelineOverRange over_range(const Case& value);
 
+  /// Takes over what was found of a case already, as deep or deeper.
+  void know(const Case& value, const assessing::DrivelineOverRange& range);
+
   /// How many states were examined anew.
   int examined() const noexcept { return examined_; }
 

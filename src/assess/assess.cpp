@@ -2,6 +2,7 @@
 #include "assess/certificate.hpp"
 #include "assess/checks.hpp"
 #include "assess/need.hpp"
+#include "assess/placement.hpp"
 
 #include <fieldshaft/core/error.hpp>
 
@@ -187,7 +188,7 @@ void doubt_where_the_hand_disagrees(const Case& value, Assessment& assessment) {
 
 namespace {
 
-/// Power and strength, at both ends of a need from the table: no objection holds at the high end, a stop at both.
+/// Power and strength: of a need from the table no objection holds at the high end, a stop at the mean one.
 void check_loads(const Case& value, const assessing::Need& need, const assessing::DrivelineOverRange& range,
                  Assessment& assessment) {
   assessing::Findings findings(assessment);
@@ -199,16 +200,18 @@ void check_loads(const Case& value, const assessing::Need& need, const assessing
       std::any_of(assessment.findings.begin() + static_cast<std::ptrdiff_t>(first), assessment.findings.end(),
                   [](const Finding& f) { return f.status == Status::stop; });
   if (need.machine == nullptr || !need.power || !stopped) return;
-  const Case light = assessing::with_need(value, need.power->low);
-  Assessment at_low;
-  assessing::Findings findings_at_low(at_low);
-  assessing::check_power(light, findings_at_low);
-  assessing::check_strength(light, range, findings_at_low);
-  assessing::soften_where_low_need_passes(assessment, at_low);
+  const Case usual = assessing::with_need(value, need.power->mean);
+  Assessment at_mean;
+  assessing::Findings findings_at_mean(at_mean);
+  assessing::check_power(usual, findings_at_mean);
+  assessing::check_strength(usual, range, findings_at_mean);
+  assessing::soften_where_mean_need_passes(assessment, at_mean);
 }
 
 std::optional<EconomyAnswer> economy_of(const Case& value) {
   EconomyAnswer answer = economy_answer(value, {value.season.hours.value_or(Time{}), value.season.fuel_price});
+  if (!value.season.hours) answer.litres_a_season.reset();
+  if (!value.season.hours) answer.money_a_season.reset();
   return answer.economy.empty() ? std::nullopt : std::optional<EconomyAnswer>(std::move(answer));
 }
 
@@ -237,6 +240,7 @@ Assessment assessing::assess_over(const Case& stated, const DrivelineOverRange& 
   assessing::check_drawbar(value, findings);
   assessing::check_linkage(value, findings);
   assessing::check_driveline(value, range, findings);
+  if (depth == Depth::whole) assessing::advise_placement(value, range, assessment);
   assessing::check_vibration(value, range, findings);
   assessing::check_fixed_section(value, range, findings);
   assessment.branches = assessing::check_branches(value, findings);

@@ -4,7 +4,6 @@
 #include "assess/geometry.hpp"
 #include "assess/layout.hpp"
 #include "assess/limits.hpp"
-#include "assess/placement.hpp"
 
 #include <fieldshaft/joint.hpp>
 
@@ -128,10 +127,7 @@ void check_difference(const Case& value, const DrivelineOverRange& range, Findin
   }
   Finding finding = compare(Check::angle_difference, amount_of(extremes->difference.value), band, "difference.in_work");
   place(finding, MachineState::working, extremes->difference.pose);
-  if (finding.status != Status::ok) {
-    finding.advice = {equalising_advice(value)};
-    if (is_trailed(value)) advise_placement(value, range, finding);
-  }
+  if (finding.status != Status::ok) finding.advice = {equalising_advice(value)};
   findings.add(std::move(finding));
 }
 

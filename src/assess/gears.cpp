@@ -40,21 +40,29 @@ void sort_out(std::vector<std::string>& paths) {
 }
 
 /// The answers from the other end, for the power that the gear surely gives.
-void add_limits_of_work(const Case& value, GearUse& use) {
-  const assessing::Need need = assessing::need_of(value.implement);
+void add_limits_of_work(const Case& stated, GearUse& use) {
+  const assessing::Need need = assessing::need_of(stated.implement);
   if (need.machine == nullptr || !need.power || !use.available || use.suits != true) return;
+  const Case value = assessing::with_row_draft(stated);
   const Machine& machine = *need.machine;
   const double reserve = assessing::wanted_reserve(value);
   const auto beside = assessing::load_beside_pto(value);
+  const bool own_draft = row_draft(machine) != nullptr; // which goes with the width
   const Power power = use.available->low - beside.value_or(Power{}) / (1.0 - reserve);
-  if (!(power > Power{})) return;
+  if (!(power > Power{})) { // the rest takes it all
+    if (detail::uses_width(machine) && !own_draft) use.widest = Length{};
+    if (detail::uses_feed(machine)) use.greatest_feed = MassRate{};
+    return;
+  }
   const Length width = value.implement.width.value_or(Length{});
   const FeedRate feed = need.feed;
-  if (detail::uses_width(machine)) use.widest = widest_implement(machine, power, reserve, feed).safe;
+  if (detail::uses_width(machine) && !own_draft) use.widest = widest_implement(machine, power, reserve, feed).safe;
   if (!detail::uses_feed(machine)) return;
-  use.greatest_feed = greatest_feed(machine, power, reserve, width).safe * (*value.implement.feed_rate / feed.rate);
+  MassRate most = greatest_feed(machine, power, reserve, width).safe;
+  if (need.measured != nullptr) most = std::min(most, feed.rate * ((1.0 - reserve) * power / need.power->high));
+  use.greatest_feed = most * (*value.implement.feed_rate / feed.rate);
   if (value.range.ground_speed && !beside) // the pull would go with the speed
-    use.fastest = fastest_work(machine, power, reserve, *value.range.ground_speed, feed, width).safe;
+    use.fastest = *value.range.ground_speed * (most / feed.rate);
 }
 
 GearUse use_of(const Case& value, const PtoGear& gear) {
@@ -69,7 +77,8 @@ GearUse use_of(const Case& value, const PtoGear& gear) {
     if (use.suits == true) use.set = *wanted / ratio;
     if (idle) use.pto_at_high_idle = geared_speed(*idle, ratio);
   }
-  use.never_pass = never_pass_in(value, gear.name, use.missing);
+  if (use.suits != false) use.never_pass = never_pass_in(value, gear.name, use.missing);
+  use.out_of_reach = use.never_pass && idle && *use.never_pass >= *idle;
   const assessing::GearPower power = assessing::gear_power(value, gear);
   use.available = power.available;
   add_limits_of_work(value, use);
@@ -98,23 +107,26 @@ GearPair gears_for_implement(const Case& value) {
 
 void answer_fuel(const Case& value, const SeasonUse& season, EconomyAnswer& answer) {
   const Power rated = assessing::tractor_power(value).pto->low;
-  const AngularSpeed full = std::max(*value.tractor.engine.rated_speed, answer.plain_engine);
-  const auto fuel = economy_saving(rated, assessing::need_of(value.implement).power->mean, answer.plain_engine,
-                                   answer.economy_engine, full);
+  const AngularSpeed full = std::max(*value.tractor.engine.rated_speed, *answer.plain_engine);
+  const Power beside = assessing::load_beside_pto(assessing::with_row_draft(value)).value_or(Power{});
+  const Power load = assessing::need_of(value.implement).power->mean + beside;
+  const auto fuel = economy_saving(rated, load, *answer.plain_engine, *answer.economy_engine, full);
   answer.saved = fuel.value.plain - fuel.value.economy;
   answer.saving = fuel.value.saving;
   answer.outside = fuel.outside;
-  const double litres_an_hour = in(answer.saved, unit::litre_per_hour);
+  const double litres_an_hour = in(*answer.saved, unit::litre_per_hour);
   answer.litres_a_season = litres_an_hour * in(season.hours, unit::hour);
   if (!season.fuel_price) return;
   answer.money_an_hour = litres_an_hour * *season.fuel_price;
-  answer.money_a_season = answer.litres_a_season * *season.fuel_price;
+  answer.money_a_season = *answer.litres_a_season * *season.fuel_price;
 }
 
 void answer_overspeed(const Case& value, const PtoGear& economy, EconomyAnswer& answer) {
   const double ratio = gear_ratio(*economy.engine_speed, *economy.pto_speed);
-  answer.pto_at_plain_engine = geared_speed(answer.plain_engine, ratio);
-  if (value.tractor.engine.high_idle) answer.pto_at_high_idle = geared_speed(*value.tractor.engine.high_idle, ratio);
+  answer.pto_at_plain_engine = geared_speed(*answer.plain_engine, ratio);
+  const Engine& engine = value.tractor.engine;
+  if (engine.rated_speed) answer.pto_at_rated = geared_speed(*engine.rated_speed, ratio);
+  if (engine.high_idle) answer.pto_at_high_idle = geared_speed(*engine.high_idle, ratio);
   answer.never_pass = never_pass_in(value, economy.name, answer.missing);
 }
 
@@ -160,9 +172,9 @@ EconomyAnswer economy_answer(const Case& value, const SeasonUse& season) {
   if (power.available) answer.available = *power.available;
   if (power.available && need.power) {
     const Status at_high = reserve_in(value, answer.economy, need.power->high);
-    const Status at_low = reserve_in(value, answer.economy, need.power->low);
-    answer.fits = at_high == Status::stop && at_low != Status::stop ? Status::caution : at_high;
-    answer_fuel(value, season, answer);
+    const Status at_mean = reserve_in(value, answer.economy, need.power->mean);
+    answer.fits = at_high == Status::stop && at_mean != Status::stop ? Status::caution : at_high;
+    if (answer.fits != Status::stop) answer_fuel(value, season, answer);
   }
   sort_out(answer.missing);
   return answer;

@@ -27,17 +27,30 @@ struct GuardWords {
   const char* advice;
 };
 
-void check_guard(Check check, const Stated<GuardState>& state, const char* path, const GuardWords& words, Source source,
-                 Findings& findings) {
-  if (!state) {
-    findings.add(not_known(check, words.unstated, {path}));
-    return;
-  }
+Finding guard_finding(Check check, const Stated<GuardState>& state, const char* path, const GuardWords& words,
+                      Source source) {
+  if (!state) return not_known(check, words.unstated, {path});
   Finding finding = make_finding(check, Status::stop, words.absent);
   if (*state == GuardState::present) finding = make_finding(check, Status::ok, words.present);
   if (*state == GuardState::damaged) finding.reason = words.damaged;
   if (*state != GuardState::present) finding.advice = {words.advice};
   finding.basis = {source};
+  return finding;
+}
+
+void check_guard(Check check, const Stated<GuardState>& state, const char* path, const GuardWords& words, Source source,
+                 Findings& findings) {
+  findings.add(guard_finding(check, state, path, words, source));
+}
+
+/// Where two stubs stand out the one that is not in use turns bare beside the driveline.
+void check_other_stub(const Case& value, Findings& findings) {
+  if (value.tractor.pto.arrangement != StubArrangement::two_stubs_out) return;
+  Finding finding = guard_finding(Check::master_shield, value.tractor.pto.other_stub_cap, "tractor.pto.other_stub_cap",
+                                  {"guard.other_stub.present", "guard.other_stub.damaged", "guard.other_stub.absent",
+                                   "guard.other_stub.unstated", "guard.other_stub.refit"},
+                                  guarding_rule);
+  finding.part = "other stub";
   findings.add(std::move(finding));
 }
 
@@ -48,6 +61,7 @@ void check_guards(const Case& value, Findings& findings) {
               {"guard.master.present", "guard.master.damaged", "guard.master.absent", "guard.master.unstated",
                "guard.master.refit"},
               guarding_rule, findings);
+  check_other_stub(value, findings);
   check_guard(Check::driveline_guard, value.driveline.guard, "driveline.guard",
               {"guard.driveline.present", "guard.driveline.damaged", "guard.driveline.absent",
                "guard.driveline.unstated", "guard.driveline.refit"},

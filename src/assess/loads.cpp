@@ -8,32 +8,79 @@ namespace assessing {
 
 namespace {
 
-Interval<Power> ends(const PtoPowerRange& range) { return {range.low.power, range.high.power}; }
+Interval<Power> share_of(const Interval<double>& share, Power power) { return {share.low * power, share.high * power}; }
+
+void use_share(const PowerShare& share, TractorPower& found) {
+  found.share = {share.low.value, share.high.value};
+  found.basis = {share.low.source, share.high.source};
+}
+
+void use_basis(PowerBasis basis, TractorPower& found) {
+  switch (basis) {
+  case PowerBasis::pto:
+    found.share = {1.0, 1.0};
+    found.basis = {{"PTO power as the case states it", Standing::given}};
+    break;
+  case PowerBasis::net_engine: use_share(pto_of_net_engine, found); break;
+  case PowerBasis::gross_engine: use_share(pto_of_gross_engine, found); break;
+  }
+}
+
+EnginePoint engine_point(const CurvePoint& point) {
+  const AngularSpeed speed = point.speed.value_or(AngularSpeed{}); // refused by the line, like every other bad point
+  return {speed, point.power ? shaft_torque(*point.power, speed) : point.torque.value_or(Torque{})};
+}
+
+/// The stated curve on its own basis; nothing where none is stated. Without a stated high idle the governor line is
+/// steep beyond doubt, and must not be asked for power.
+Stated<EngineLine> stated_line(const Engine& engine) {
+  if (engine.curve.empty()) return std::nullopt;
+  std::vector<EnginePoint> points;
+  for (const CurvePoint& point : engine.curve) points.push_back(engine_point(point));
+  const AngularSpeed rated = points.back().speed;
+  return EngineLine(std::move(points), engine.high_idle.value_or(1.01 * rated));
+}
+
+/// Power in a gear where the curve is stated.
+GearPower power_on(const EngineLine& line, const TractorPower& tractor, const Engine& engine, AngularSpeed speed) {
+  GearPower found;
+  found.basis = tractor.basis;
+  if (speed > line.rated().speed && !engine.high_idle) {
+    found.missing = {"tractor.engine.high_idle"};
+    return found;
+  }
+  const Validated<Power> power = line.power_at(speed);
+  if (power.valid()) {
+    found.available = share_of(tractor.share, power.value);
+  } else {
+    found.missing = {"tractor.engine.curve"}; // it does not reach down to this gear
+  }
+  return found;
+}
 
 } // namespace
 
 TractorPower tractor_power(const Case& value) {
   TractorPower found;
   const Tractor& tractor = value.tractor;
-  found.missing = unstated(
-      {{tractor.power.has_value(), "tractor.power"}, {tractor.power_basis.has_value(), "tractor.power_basis"}});
+  const Stated<EngineLine> line = stated_line(tractor.engine);
+  found.missing =
+      unstated({{tractor.power || line, "tractor.power"}, {tractor.power_basis.has_value(), "tractor.power_basis"}});
   if (!found.missing.empty()) return found;
-  switch (*tractor.power_basis) {
-  case PowerBasis::pto:
-    found.pto = Interval<Power>{*tractor.power, *tractor.power};
-    found.basis = {{"PTO power as the case states it", Standing::given}};
-    break;
-  case PowerBasis::net_engine:
-    found.pto = ends(pto_power(NetEnginePower{*tractor.power}));
-    found.basis = {pto_of_net_engine.low.source, pto_of_net_engine.high.source};
-    break;
-  case PowerBasis::gross_engine:
-    found.pto = ends(pto_power(GrossEnginePower{*tractor.power}));
-    found.basis = {pto_of_gross_engine.low.source, pto_of_gross_engine.high.source};
-    break;
-  }
+  use_basis(*tractor.power_basis, found);
+  const Power rated = tractor.power ? *tractor.power : line->rated_power().power;
+  found.pto = share_of(found.share, rated);
+  found.greatest = line ? share_of(found.share, std::max(rated, line->greatest_power().power.power)) : *found.pto;
   return found;
 }
+
+namespace {
+
+/// Down to this share of rated speed an engine without a stated curve is taken to hold its rated torque.
+constexpr Sourced<double> least_known_share{
+    0.60, {"0.60 of rated speed, a rule of thumb and the default of this library", Standing::common_practice}};
+
+} // namespace
 
 GearPower gear_power(const Case& value, const PtoGear& gear) {
   GearPower found;
@@ -44,7 +91,13 @@ GearPower gear_power(const Case& value, const PtoGear& gear) {
                             {gear.engine_speed.has_value(), "tractor.pto.gears[].engine_speed"}});
   found.missing.insert(found.missing.end(), tractor.missing.begin(), tractor.missing.end());
   if (!found.missing.empty()) return found;
+  if (const Stated<EngineLine> line = stated_line(engine)) return power_on(*line, tractor, engine, *gear.engine_speed);
   const double speed_share = *gear.engine_speed / *engine.rated_speed;
+  if (speed_share <
+      least_known_share.value) { // far below the speed of peak torque an engine gives less than its rated one
+    found.missing = {"tractor.engine.curve"};
+    return found;
+  }
   if (speed_share > 1.0) { // on the governor line, where power falls to nothing at high idle
     found.missing = unstated({{engine.high_idle.has_value(), "tractor.engine.high_idle"}});
     if (!found.missing.empty()) return found;
@@ -79,11 +132,16 @@ LuggedEngine lugged_engine(const Case& value, const PtoGear& gear) {
   LuggedEngine lugged;
   const TractorPower power = tractor_power(value);
   const Engine& engine = value.tractor.engine;
-  lugged.missing = unstated({{engine.rated_speed.has_value(), "tractor.engine.rated_speed"},
-                             {engine.torque_rise.has_value(), "tractor.engine.torque_rise"},
+  const Stated<EngineLine> line = stated_line(engine);
+  lugged.missing = unstated({{line || engine.rated_speed, "tractor.engine.rated_speed"},
+                             {line || engine.torque_rise, "tractor.engine.torque_rise"},
                              {gear.pto_speed && gear.engine_speed, "tractor.pto.gears[].engine_speed"}});
   lugged.missing.insert(lugged.missing.end(), power.missing.begin(), power.missing.end());
   if (!lugged.missing.empty()) return lugged;
+  if (line) {
+    lugged.torque = power.share.high * line->peak().torque / gear_ratio(*gear.engine_speed, *gear.pto_speed);
+    return lugged;
+  }
   const AngularSpeed pto_at_rated = geared_speed(*engine.rated_speed, gear_ratio(*gear.engine_speed, *gear.pto_speed));
   lugged.torque = lugged_torque(shaft_torque(power.pto->high, pto_at_rated), *engine.torque_rise);
   return lugged;

@@ -10,10 +10,11 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 
-/// PTO power of the tractor at rated engine speed. A figure stated for the engine gives a range, because texts convert
-/// it differently.
+/// PTO power of the tractor. A figure stated for the engine gives a range, because texts convert it differently.
 struct TractorPower {
-  Stated<Interval<Power>> pto;
+  Stated<Interval<Power>> pto;      ///< at rated engine speed
+  Stated<Interval<Power>> greatest; ///< at any engine speed: more than that where the curve says so
+  Interval<double> share;           ///< PTO power over the stated one
   std::vector<Source> basis;
   std::vector<std::string> missing;
 };

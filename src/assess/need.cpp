@@ -23,6 +23,18 @@ Stated<FeedRate> feed_for(const Machine& machine, const Implement& implement, st
   return to_dry ? dry_matter(feed, *implement.moisture) : feed;
 }
 
+/// A measurement that passes the row's upper end takes its place. What is weighed wet counts as dry where its moisture
+/// is not stated: too much rather than too little.
+void raise_to_measured(const Implement& implement, Need& need) {
+  for (const MeasuredAgainstRow& entry : measured_against_rows) {
+    if (entry.row != need.machine->name) continue;
+    const Power measured = entry.measured->high * (1.0 - implement.moisture.value_or(0.0)) * need.feed.rate;
+    if (!(measured > need.power->high)) continue;
+    need.power->high = measured;
+    need.measured = entry.measured;
+  }
+}
+
 bool depends_on_need(Check check) { return check >= Check::interface_power && check <= Check::fatigue_life; }
 
 Status worst_of(const Assessment& assessment, Check check) {
@@ -49,11 +61,20 @@ Need need_of(const Implement& implement) {
   if (feed) need.feed = *feed;
   if (feed && need.missing.empty())
     need.power = implement_power(*need.machine, implement.width.value_or(Length{}), *feed);
+  if (need.power) raise_to_measured(implement, need);
   return need;
 }
 
+Case with_row_draft(Case value) {
+  const Implement& implement = value.implement;
+  if (!implement.machine || implement.draft || !implement.width) return value;
+  if (const RowDraft* row = row_draft(machine_named(*implement.machine)))
+    value.implement.draft = (1.0 + row->range) * row->per_width * *implement.width;
+  return value;
+}
+
 Case with_need(const Case& value, Stated<Power> need) {
-  Case figure = value;
+  Case figure = with_row_draft(value);
   figure.implement.machine.reset();
   figure.implement.power_need = need;
   return figure;
@@ -70,23 +91,29 @@ void check_need(const Case& value, const Need& need, Findings& findings) {
     findings.add(std::move(finding));
     return;
   }
-  Finding finding =
-      make_finding(Check::power_need, Status::ok, need.machine->note.empty() ? "need.row" : "need.row_noted");
+  // A draft that the row itself demands and that cannot be reckoned yet would make the tractor too small.
+  const auto beside = load_beside_pto(value);
+  const bool sized = beside || row_draft(*need.machine) == nullptr;
+  const char* reason = need.measured != nullptr     ? "need.row_measured"
+                       : !sized                     ? "need.row_unsized"
+                       : need.machine->note.empty() ? "need.row"
+                                                    : "need.row_noted";
+  Finding finding = make_finding(Check::power_need, need.measured != nullptr ? Status::caution : Status::ok, reason);
   finding.value = amount_of(need.power->mean);
   finding.basis = {need.machine->source};
+  if (need.measured != nullptr) finding.basis.push_back(need.measured->source);
   finding.facts = {fact("machine", std::string(need.machine->name)), fact("low", need.power->low),
                    fact("high", need.power->high)};
-  const Length width = value.implement.width.value_or(Length{});
-  const double reserve = wanted_reserve(value);
-  finding.facts.push_back(fact("tractor", smallest_tractor(*need.machine, width, reserve, need.feed).safe));
+  const double kept = 1.0 - wanted_reserve(value);
+  if (sized) finding.facts.push_back(fact("tractor", (need.power->high + beside.value_or(Power{})) / kept));
   if (!need.machine->note.empty()) finding.facts.push_back(fact("note", std::string(need.machine->note)));
   findings.add(std::move(finding));
 }
 
-void soften_where_low_need_passes(Assessment& at_high, const Assessment& at_low) {
+void soften_where_mean_need_passes(Assessment& at_high, const Assessment& at_mean) {
   for (Finding& finding : at_high.findings) {
     if (!depends_on_need(finding.check) || finding.status != Status::stop) continue;
-    if (worst_of(at_low, finding.check) != Status::stop) finding.status = Status::caution;
+    if (worst_of(at_mean, finding.check) != Status::stop) finding.status = Status::caution;
   }
 }
 

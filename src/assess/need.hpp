@@ -11,10 +11,11 @@ namespace assessing {
 
 /// A need; low, mean and high are the same where the case states the figure itself.
 struct Need {
-  const Machine* machine = nullptr; ///< the row of the table, where the case names one
-  FeedRate feed;                    ///< on the basis of the row
-  Stated<ImplementPower> power;
-  std::vector<std::string> missing; ///< without which the row gives no need
+  const Machine* machine = nullptr;                      ///< the row of the table, where the case names one
+  FeedRate feed;                                         ///< on the basis of the row
+  Stated<ImplementPower> power;                          ///< its high end by a measurement, where one passes the row
+  const MeasuredNeed<EnergyPerMass>* measured = nullptr; ///< that measurement
+  std::vector<std::string> missing;                      ///< without which the row gives no need
 };
 Need need_of(const Implement& implement);
 
@@ -24,8 +25,11 @@ Case with_need(const Case& value, Stated<Power> need);
 /// The finding on the table's range, for a case that names a row.
 void check_need(const Case& value, const Need& need, Findings& findings);
 
-/// Of findings made at the high need: a stop that is none at the low need is a caution.
-void soften_where_low_need_passes(Assessment& at_high, const Assessment& at_low);
+/// The case with the draft that its row demands, at the high end, where the case states none.
+Case with_row_draft(Case value);
+
+/// Of findings made at the high need: a stop that is none at the mean need is a caution.
+void soften_where_mean_need_passes(Assessment& at_high, const Assessment& at_mean);
 
 /// Entries that the row waits for, in place of the figure that the checks wait for.
 void name_missing_of_row(const Need& need, Assessment& assessment);

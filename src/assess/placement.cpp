@@ -125,7 +125,12 @@ void explain_by_pin(const Case& value, const DrawbarHitch& hitch, Finding& findi
 
 } // namespace
 
-void advise_placement(const Case& value, const DrivelineOverRange& range, Finding& finding) {
+void advise_placement(const Case& value, const DrivelineOverRange& range, Assessment& assessment) {
+  const auto found = std::find_if(assessment.findings.begin(), assessment.findings.end(),
+                                  [](const Finding& f) { return f.check == Check::angle_difference; });
+  if (found == assessment.findings.end() || !is_trailed(value)) return;
+  Finding& finding = *found;
+  if (finding.status == Status::ok || finding.status == Status::not_known) return;
   const Hitch& hitch = value.tractor.hitch;
   const DrawbarHitch drawbar{hitch.distance->value, hitch.lateral->value, hitch.drop->value};
   const std::optional<EqualPlace> equal = equal_place(value, drawbar, finding);

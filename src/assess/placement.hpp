@@ -20,8 +20,8 @@ const char* position_phrase(DrawbarPosition position);
 /// Adds reason, numbers and advice to a finding on unequal joint angles in work of a trailed machine: where the pin
 /// lies between the joints; the hole for PTO work, if another one of the stub's type is better, and the place of the
 /// input shaft behind the pin as it stands, each with how evenly the shaft would turn there. Never a hole that is not
-/// for PTO work, nor one of another type.
-void advise_placement(const Case& value, const DrivelineOverRange& range, Finding& finding);
+/// for PTO work, nor one of another type. Nothing where no such finding was made.
+void advise_placement(const Case& value, const DrivelineOverRange& range, Assessment& assessment);
 
 } // namespace assessing
 } // namespace v0

@@ -52,6 +52,12 @@ void check_interface_power(const Case& value, Findings& findings) {
   findings.add(std::move(finding));
 }
 
+/// A device is tested, one that is unstated is looked for, one that is missing is fitted.
+const char* device_advice(const Case& value) {
+  if (!value.overload) return "power.through.look";
+  return value.overload->present ? "power.through.test" : "power.through.device";
+}
+
 /// The recommendation is written for tractors, but what goes through is set by implement and device: a caution at most.
 void check_tractor_through_interface(const Case& value, Findings& findings) {
   const ResolvedInterface stub = resolve(value.tractor.pto.stub);
@@ -76,9 +82,7 @@ void check_tractor_through_interface(const Case& value, Findings& findings) {
       compare(Check::tractor_power_through_interface, amount_of(tractor.pto->high),
               {amount_of(powers.highest().value()), beyond, LimitSense::at_most, sources_of(powers)}, "power.through");
   finding.facts = {interface_fact("stub", stub)};
-  const bool protected_by_device = value.overload && value.overload->present;
-  if (finding.status != Status::ok)
-    finding.advice = {protected_by_device ? "power.through.test" : "power.through.device"};
+  if (finding.status != Status::ok) finding.advice = {device_advice(value)};
   findings.add(std::move(finding));
 }
 
@@ -101,7 +105,7 @@ void check_reserve(const Case& value, Findings& findings) {
   Finding finding = compare(Check::power_reserve, amount_of(*value.implement.power_need),
                             {amount_of(power.available->low * (1.0 - reserve)), amount_of(power.available->high),
                              LimitSense::at_most, power.basis},
-                            "power.reserve");
+                            power.available->low < power.available->high ? "power.reserve" : "power.reserve.one");
   finding.basis.push_back(value.limits.power_reserve ? Source{"reserve as the case states it", Standing::given}
                                                      : usual_reserve.source);
   finding.facts = {fact("gear", gear->name),
@@ -122,10 +126,10 @@ void check_permitted(const Case& value, Findings& findings) {
   }
   const Amount limit = amount_of(*value.implement.permitted_power);
   // A power that is only estimated from the engine's stops where even its low end is too much.
-  const bool even_low = *value.implement.permitted_power < tractor.pto->low;
-  const Amount loosest = even_low ? limit : Amount{std::max(limit.si, tractor.pto->high.value()), Kind::power};
+  const bool even_low = *value.implement.permitted_power < tractor.greatest->low;
+  const Amount loosest = even_low ? limit : Amount{std::max(limit.si, tractor.greatest->high.value()), Kind::power};
   Finding finding =
-      compare(Check::permitted_power, amount_of(tractor.pto->high),
+      compare(Check::permitted_power, amount_of(tractor.greatest->high),
               {limit, loosest, LimitSense::at_most, {{"permitted input power as the case states it", Standing::given}}},
               "power.permitted");
   if (finding.status != Status::ok) finding.advice = {"power.permitted.advice"};

@@ -79,21 +79,24 @@ void check_tip_speed(const Case& value, Findings& findings) {
   const TipLimit limit = tip_limit(value);
   Finding finding = compare(Check::tip_speed, amount_of(speed), limit.band,
                             limit.from_manual ? "rotor.tip_speed" : "rotor.tip_speed_line");
+  if (!limit.from_manual &&
+      finding.status == Status::caution) { // beyond the line of another machine, short of all sense
+    finding.status = Status::not_known;
+    finding.missing = {"implement.rotor.highest_tip_speed"};
+    findings.add(std::move(finding));
+    return;
+  }
   if (!limit.from_manual && finding.status == Status::ok) finding.status = Status::caution;
   if (finding.status == Status::stop) finding.advice = {"rotor.slow_down"};
   if (finding.status == Status::caution) finding.advice = {"rotor.ask_manual"};
   findings.add(std::move(finding));
 }
 
-/// PTO speeds at which guards act, for the implement's nominal speed: the strictest and the widest that is printed.
+/// PTO speeds at which guards act, for the implement's nominal speed: the strictest and the widest that is printed. A
+/// stated one may tighten them, never loosen them; alone it stands only where none is printed.
 std::optional<LimitBand> overspeed_band(const Case& value) {
   const AngularSpeed implement_speed = *value.implement.input_speed;
   std::optional<LimitBand> band;
-  if (value.limits.pto_speed) {
-    const Amount stated = amount_of(*value.limits.pto_speed);
-    return LimitBand{
-        stated, stated, LimitSense::at_most, {{"highest PTO speed as the case states it", Standing::given}}};
-  }
   for (const OverspeedGuard& guard : pto_overspeed_guards) {
     if (!is_nominal_speed(implement_speed, guard.nominal)) continue;
     const Amount limit = amount_of(guard.guard);
@@ -102,6 +105,12 @@ std::optional<LimitBand> overspeed_band(const Case& value) {
     if (limit.si > band->loosest.si) band->loosest = limit;
     band->basis.push_back(guard.source);
   }
+  if (!value.limits.pto_speed) return band;
+  const Amount stated = amount_of(*value.limits.pto_speed);
+  if (!band) band = LimitBand{stated, stated, LimitSense::at_most, {}};
+  if (stated.si < band->loosest.si) band->loosest = stated;
+  if (stated.si < band->strictest.si) band->strictest = stated;
+  band->basis.push_back({"highest PTO speed as the case states it", Standing::given});
   return band;
 }
 
@@ -146,7 +155,9 @@ void check_high_idle(const Case& value, Findings& findings) {
       finding.reason = "overspeed.tips_beyond";
       finding.facts.push_back({"tip_limit", limit.band.loosest});
     }
-    ceiling = std::min(ceiling, reached * (limit.band.strictest.si / tips->value()));
+    // The line of lawn mowers is no limit of this machine, so it makes no engine speed either.
+    const bool own = limit.from_manual || value.limits.tip_speed;
+    if (own) ceiling = std::min(ceiling, reached * (limit.band.loosest.si / tips->value()));
   }
   // Rounded inwards: a printed limit must not lie above the true one.
   const double engine_rpm = std::floor(in(ceiling, unit::rpm) / ratio);
@@ -218,6 +229,11 @@ void check_other_gears(const Case& value, Findings& findings) {
     finding.advice = {"other_gears.secure"};
   }
   finding.facts = {fact("gear", gear->name)};
+  if (finding.status == Status::caution && is_nominal_speed(*gear->pto_speed, *value.implement.input_speed)) {
+    const double ratio = gear_ratio(*gear->engine_speed, *gear->pto_speed);
+    finding.facts.push_back(fact("engine_speed", rpm(std::floor(30.0 / pi * band->strictest.si / ratio))));
+    finding.advice = {"other_gears.keep_below"}; // an economy gear: of use, and no gear to be locked
+  }
   const auto tips = tip_speed_at(value, reached);
   if (tips && finding.status == Status::caution) {
     finding.facts.push_back(fact("tip_speed", *tips));

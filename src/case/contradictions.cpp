@@ -132,12 +132,31 @@ void check_gears(Problems& problems, const TractorPto& pto) {
                       names.empty() ? "a gear of tractor.pto.gears, which lists none" : "one of " + names});
 }
 
+/// A name such as 540 or 540E states a PTO speed, and that the engine turns slower than in the plain gear.
+void check_label(Problems& problems, const std::string& path, const std::vector<PtoGear>& gears, const PtoGear& gear) {
+  const detail::PtoLabel label = detail::pto_label(gear.name);
+  if (label.rpm > 0.0 && gear.pto_speed && !is_nominal_speed(*gear.pto_speed, rpm(label.rpm))) {
+    problems.push_back({path + ".pto_speed", text_of(amount_of(*gear.pto_speed)),
+                        "the speed that the name \"" + gear.name + "\" states, within 2.5 %"});
+  }
+  if (!label.economy || !(label.rpm > 0.0) || !gear.engine_speed) return;
+  for (const PtoGear& plain : gears) {
+    const detail::PtoLabel other = detail::pto_label(plain.name);
+    if (other.economy || label.rpm != other.rpm || !plain.engine_speed) continue;
+    if (*gear.engine_speed < *plain.engine_speed) continue;
+    problems.push_back(
+        {path + ".engine_speed", text_of(amount_of(*gear.engine_speed)),
+         "for an economy gear, less than in \"" + plain.name + "\" (" + text_of(amount_of(*plain.engine_speed)) + ")"});
+  }
+}
+
 /// Speeds that cannot belong to one machine.
 void check_speeds(Problems& problems, const Case& value) {
   const TractorPto& pto = value.tractor.pto;
   for (std::size_t i = 0; i < pto.gears.size(); ++i) {
     const PtoGear& gear = pto.gears[i];
     const std::string path = "tractor.pto.gears[" + std::to_string(i) + "]";
+    check_label(problems, path, pto.gears, gear);
     expect_below(problems, (path + ".engine_speed").c_str(), gear.engine_speed, value.tractor.engine.high_idle,
                  "tractor.engine.high_idle", [](AngularSpeed w) { return w; });
     const bool other_speed =
@@ -153,6 +172,60 @@ void check_speeds(Problems& problems, const Case& value) {
   if (is_nominal_speed(*rotor->item.input_speed, *value.implement.input_speed)) return;
   problems.push_back({"implement.rotor.input_speed", text_of(amount_of(*rotor->item.input_speed)),
                       "implement.input_speed (" + text_of(amount_of(*value.implement.input_speed)) + ")"});
+}
+
+std::string point_path(std::size_t i) { return "tractor.engine.curve[" + std::to_string(i) + "]"; }
+
+/// Whether something at or below a path was refused already.
+bool told(const Problems& problems, const std::string& path) {
+  return std::any_of(problems.begin(), problems.end(),
+                     [&](const CaseProblem& problem) { return problem.path.rfind(path, 0) == 0; });
+}
+
+/// Points that are no function of the speed, or that state nothing or too much.
+void check_curve_points(Problems& problems, const std::vector<CurvePoint>& curve) {
+  for (std::size_t i = 0; i < curve.size(); ++i) {
+    if (told(problems, point_path(i))) continue;
+    const CurvePoint& point = curve[i];
+    if (!point.speed) problems.push_back({point_path(i) + ".speed", "missing", "the engine speed of the point"});
+    if (point.torque.has_value() == point.power.has_value()) {
+      problems.push_back(
+          {point_path(i), point.torque ? "a torque and a power" : "neither torque nor power", "one of the two"});
+    }
+    if (i == 0 || !point.speed || !curve[i - 1].speed || *point.speed > *curve[i - 1].speed) continue;
+    problems.push_back({point_path(i) + ".speed", text_of(amount_of(*point.speed)),
+                        "more than " + point_path(i - 1) + ".speed (" + text_of(amount_of(*curve[i - 1].speed)) + ")"});
+  }
+}
+
+/// Catalogues round powers and torques: within this share of each other they agree. Common practice, no source.
+constexpr double curve_band = 0.03;
+
+void check_curve(Problems& problems, const Tractor& tractor) {
+  const Engine& engine = tractor.engine;
+  if (engine.curve.empty()) return;
+  const std::size_t before = problems.size();
+  check_curve_points(problems, engine.curve);
+  if (engine.torque_rise) {
+    problems.push_back({"tractor.engine.torque_rise", text_of({*engine.torque_rise, Kind::number}),
+                        "nothing beside tractor.engine.curve, which gives it"});
+  }
+  const CurvePoint& last = engine.curve.back();
+  if (problems.size() != before || told(problems, "tractor.engine.curve")) return;
+  const std::string last_path = point_path(engine.curve.size() - 1) + ".speed";
+  if (engine.rated_speed && *engine.rated_speed != *last.speed) {
+    problems.push_back({last_path, text_of(amount_of(*last.speed)),
+                        "tractor.engine.rated_speed (" + text_of(amount_of(*engine.rated_speed)) +
+                            "), where the curve ends and the governor line begins"});
+  }
+  expect_below(problems, last_path.c_str(), last.speed, engine.high_idle, "tractor.engine.high_idle",
+               [](AngularSpeed w) { return w; });
+  const Power rated = last.power ? *last.power : shaft_power(*last.torque, *last.speed);
+  if (tractor.power && std::abs(*tractor.power / rated - 1.0) > curve_band) {
+    problems.push_back(
+        {"tractor.power", text_of(amount_of(*tractor.power)),
+         "the power at the end of tractor.engine.curve (" + text_of(amount_of(rated)) + "), within 3 %"});
+  }
 }
 
 /// One need, from one place: a figure of the manual or a measurement, or the row of the table.
@@ -461,6 +534,7 @@ void find_contradictions(const Case& value, Problems& problems) {
   const Engine& engine = value.tractor.engine;
   expect_below(problems, "tractor.engine.rated_speed", engine.rated_speed, engine.high_idle, "tractor.engine.high_idle",
                same);
+  check_curve(problems, value.tractor);
   check_telescope(problems, value.driveline);
   check_branches(problems, value.implement.branches);
   check_interface(problems, "tractor.pto.stub", value.tractor.pto.stub);

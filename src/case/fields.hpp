@@ -87,12 +87,21 @@ template <class V> void fields(V& v, TractorPto& pto) {
   v.field("clutch_torque", pto.clutch_torque, some_torque,
           "torque at the PTO shaft at which the tractor's PTO clutch slips");
   v.choice("master_shield", pto.master_shield, "the shield over the tractor's stub");
+  v.choice("other_stub_cap", pto.other_stub_cap, "two stubs out: the cap or guard over the one that is not in use");
+}
+
+template <class V> void fields(V& v, CurvePoint& point) {
+  v.field("speed", point.speed, above_zero, "engine speed at full throttle under load");
+  v.field("torque", point.torque, some_torque, "torque at that speed, of the engine or as it reaches the PTO ...");
+  v.field("power", point.power, some_power, "... or the power there, on the basis of power_basis");
 }
 
 template <class V> void fields(V& v, Engine& engine) {
   v.field("rated_speed", engine.rated_speed, above_zero, "engine speed at rated power");
   v.field("high_idle", engine.high_idle, above_zero, "highest engine speed without load");
   v.field("torque_rise", engine.torque_rise, fraction, "peak torque over rated torque, less one: \"25 %\"");
+  v.list("curve", engine.curve,
+         "points of the full-load curve by rising speed, the last one at rated speed; in place of torque_rise");
 }
 
 template <class V> void fields(V& v, QuickCoupler& coupler) {

@@ -200,18 +200,29 @@ List unasked_checks(const Assessment& assessment) {
   return list;
 }
 
-void add_not_examined(Page& page, const Assessment& assessment) {
-  List list = unasked_checks(assessment);
-  std::vector<std::string> titles;
+/// Checks that nothing in the case asks for: how many, and their subjects, each once.
+std::string checks_not_asked_for(const Assessment& assessment) {
+  std::vector<std::string> subjects;
+  int count = 0;
   for (const Check check : assessment.not_examined) {
     const auto same = [check](const Unasked& unasked) { return unasked.check == check; };
-    if (std::none_of(assessment.unasked.begin(), assessment.unasked.end(), same))
-      titles.emplace_back(report_texts::title_of(check));
+    if (std::any_of(assessment.unasked.begin(), assessment.unasked.end(), same)) continue;
+    ++count;
+    const std::string subject(report_texts::subject_of(check));
+    if (std::find(subjects.begin(), subjects.end(), subject) == subjects.end()) subjects.push_back(subject);
   }
-  if (!titles.empty()) list.items.emplace_back(say("finding.do_not_apply", {{"checks", joined(titles, "; ")}}));
-  list.items.emplace_back(say("report.never_examined"));
+  if (count == 0) return "";
+  return say("finding.do_not_apply", {{"n", std::to_string(count)}, {"subjects", joined(subjects, "; ")}});
+}
+
+void add_not_examined(Page& page, const Assessment& assessment) {
   page.add(Heading{1, say("heading.not_examined")});
-  page.add(std::move(list));
+  List unasked = unasked_checks(assessment);
+  if (!unasked.items.empty()) page.add(Paragraph{say("finding.to_be_examined")});
+  if (!unasked.items.empty()) page.add(std::move(unasked));
+  const std::string others = checks_not_asked_for(assessment);
+  if (!others.empty()) page.add(Paragraph{others});
+  page.add(Paragraph{say("report.never_examined")});
 }
 
 } // namespace

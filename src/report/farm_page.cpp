@@ -370,6 +370,34 @@ std::optional<std::size_t> option_for(const FarmStudy& study, PairPlace pair) {
   return std::nullopt;
 }
 
+/// The part of the farm to which an entry of a case belongs, by the front of its path, and the rest of the path.
+std::pair<std::string, std::string> owner_of(const std::string& entry, const std::string& tractor,
+                                             const std::string& implement) {
+  const auto after = [&](std::string_view front) { return entry.substr(front.size()); };
+  if (entry.rfind("tractor.", 0) == 0) return {tractor, after("tractor.")};
+  if (entry.rfind("implement.", 0) == 0) return {implement, after("implement.")};
+  if (entry.rfind("driveline.", 0) == 0) return {say("farm.its_driveline"), after("driveline.")};
+  return {implement, entry}; // its range, limits
+}
+
+/// Entries to be stated, machine by machine: "of tractor C: hitch.lower_link; of flail mower: range.working".
+std::string entries_by_owner(const std::vector<std::string>& entries, const std::string& tractor,
+                             const std::string& implement) {
+  std::vector<std::pair<std::string, std::vector<std::string>>> owners;
+  for (const std::string& entry : entries) {
+    auto [owner, rest] = owner_of(entry, tractor, implement);
+    auto known = owners.begin();
+    while (known != owners.end() && known->first != owner) ++known;
+    if (known == owners.end()) known = owners.insert(owners.end(), {owner, {}});
+    known->second.push_back(std::move(rest));
+  }
+  std::vector<std::string> texts;
+  for (const auto& owner : owners) {
+    texts.push_back(say("farm.remedy.entries", {{"owner", owner.first}, {"entries", joined(owner.second)}}));
+  }
+  return joined(texts, "; ");
+}
+
 std::string remedy_text(const FarmStudy& study, const PairRemedies& entry, UnitStyle style) {
   const std::string pair = say("farm.pair", {{"tractor", study.tractors[entry.pair.tractor]},
                                              {"implement", study.implements[entry.pair.implement]}});
@@ -380,7 +408,9 @@ std::string remedy_text(const FarmStudy& study, const PairRemedies& entry, UnitS
   }
   if (found.sets.empty()) {
     if (found.state_first.empty()) return say("farm.remedy.none", {{"pair", pair}});
-    return say("farm.remedy.state", {{"pair", pair}, {"entries", joined(found.state_first)}});
+    const std::string entries =
+        entries_by_owner(found.state_first, study.tractors[entry.pair.tractor], study.implements[entry.pair.implement]);
+    return say("farm.remedy.state", {{"pair", pair}, {"entries", entries}});
   }
   const Remedy& first = found.sets.front();
   const std::string changes = changes_text(first, style);

@@ -27,11 +27,31 @@ std::string speed_limit_text(const std::optional<AngularSpeed>& speed, UnitStyle
   return to_string(amount_of(rpm(std::floor(in(*speed, unit::rpm) + 1e-9))), style);
 }
 
+/// The engine speed never to pass, or that the engine cannot reach it.
+std::string never_text(const GearUse& gear, UnitStyle style) {
+  return gear.out_of_reach ? say("gears.out_of_reach") : speed_limit_text(gear.never_pass, style);
+}
+
+/// Rounded down to the digits that are printed, so that no reader passes a limit by rounding.
+double rounded_down(double value, int decimals) {
+  const double step = std::pow(10.0, -decimals);
+  return step * std::floor(value / step + 1e-9);
+}
+
+/// The greatest width or feed of a gear; nothing at all is carried where it is nought.
+template <class Q> std::string most_text(const std::optional<Q>& most, UnitStyle style) {
+  if (!most) return say("gears.none");
+  if (!(*most > Q{})) return say("gears.nothing");
+  const Amount amount = amount_of(*most);
+  const PrintUnit unit = print_unit(amount.kind, style, amount.si);
+  return to_string(Amount{rounded_down(amount.si / unit.factor, unit.decimals) * unit.factor, amount.kind}, style);
+}
+
 /// As farmers speak of it, not in m/s.
 std::string ground_speed_text(const std::optional<Speed>& speed, UnitStyle style) {
   if (!speed) return say("gears.none");
-  if (style == UnitStyle::us) return format_number(in(*speed, unit::mile_per_hour), 1) + " mph";
-  return format_number(in(*speed, unit::kilometre_per_hour), 1) + " km/h";
+  if (style == UnitStyle::us) return format_number(rounded_down(in(*speed, unit::mile_per_hour), 1), 1) + " mph";
+  return format_number(rounded_down(in(*speed, unit::kilometre_per_hour), 1), 1) + " km/h";
 }
 
 std::string power_text(const std::optional<Interval<Power>>& power, UnitStyle style) {
@@ -71,11 +91,14 @@ Table gears_table(const std::vector<GearUse>& gears, UnitStyle style) {
   if (limits.feed) table.columns.push_back({say("gears.column.feed"), Align::right});
   if (limits.speed) table.columns.push_back({say("gears.column.speed"), Align::right});
   for (const GearUse& gear : gears) {
-    const char* unset = gear.suits == false ? "gears.unfit" : "gears.not_known";
-    std::vector<Cell> row{gear.gear, text_or(gear.set, unset, style), speed_limit_text(gear.never_pass, style),
-                          text_or(gear.pto_at_high_idle, "gears.not_known", style), power_text(gear.available, style)};
-    if (limits.width) row.emplace_back(text_or(gear.widest, "gears.none", style));
-    if (limits.feed) row.emplace_back(text_or(gear.greatest_feed, "gears.none", style));
+    const bool unfit = gear.suits == false;
+    std::vector<Cell> row{gear.gear};
+    row.emplace_back(unfit ? say("gears.unfit") : text_or(gear.set, "gears.not_known", style));
+    row.emplace_back(unfit ? say("gears.none") : never_text(gear, style));
+    row.emplace_back(text_or(gear.pto_at_high_idle, "gears.not_known", style));
+    row.emplace_back(unfit ? say("gears.none") : power_text(gear.available, style));
+    if (limits.width) row.emplace_back(most_text(gear.widest, style));
+    if (limits.feed) row.emplace_back(most_text(gear.greatest_feed, style));
     if (limits.speed) row.emplace_back(ground_speed_text(gear.fastest, style));
     table.rows.push_back(std::move(row));
   }
@@ -90,15 +113,16 @@ std::string fuel_text(double litres, UnitStyle style) {
 }
 
 std::string saving_text(const EconomyAnswer& answer, UnitStyle style) {
-  const std::string share = format_number(100.0 * answer.saving, 0);
-  std::string text = say("economy.saving", {{"rate", to_string(amount_of(answer.saved), style)}, {"share", share}});
+  const std::string share = format_number(100.0 * *answer.saving, 0);
+  std::string text = say("economy.saving", {{"rate", to_string(amount_of(*answer.saved), style)}, {"share", share}});
   if (answer.money_an_hour)
     text += " " + say("economy.hour", {{"money", rendering::price_text(*answer.money_an_hour)}});
-  if (answer.litres_a_season > 0.0 && answer.money_a_season) {
-    text += " " + say("economy.season_with_money", {{"fuel", fuel_text(answer.litres_a_season, style)},
-                                                    {"money", rendering::price_text(*answer.money_a_season)}});
-  } else if (answer.litres_a_season > 0.0) {
-    text += " " + say("economy.season", {{"fuel", fuel_text(answer.litres_a_season, style)}});
+  const double season = answer.litres_a_season.value_or(0.0); // of no stated hours nothing is said
+  if (season > 0.0 && answer.money_a_season) {
+    text += " " + say("economy.season_with_money",
+                      {{"fuel", fuel_text(season, style)}, {"money", rendering::price_text(*answer.money_a_season)}});
+  } else if (season > 0.0) {
+    text += " " + say("economy.season", {{"fuel", fuel_text(season, style)}});
   }
   return answer.outside == nullptr ? text : text + " " + say("economy.outside", {{"why", answer.outside}});
 }
@@ -115,8 +139,10 @@ const char* fit_phrase(Status fits) {
 
 std::string run_up_text(const EconomyAnswer& answer, UnitStyle style) {
   std::string text = say("economy.run_up", {{"gear", answer.economy},
-                                            {"engine", to_string(amount_of(answer.plain_engine), style)},
-                                            {"pto", to_string(amount_of(answer.pto_at_plain_engine), style)}});
+                                            {"engine", text_or(answer.plain_engine, "gears.not_known", style)},
+                                            {"pto", text_or(answer.pto_at_plain_engine, "gears.not_known", style)}});
+  if (answer.pto_at_rated)
+    text += " " + say("economy.rated", {{"pto", to_string(amount_of(*answer.pto_at_rated), style)}});
   if (answer.pto_at_high_idle)
     text += " " + say("economy.idle", {{"pto", to_string(amount_of(*answer.pto_at_high_idle), style)}});
   if (answer.never_pass) text += " " + say("economy.never", {{"engine", speed_limit_text(answer.never_pass, style)}});
@@ -129,10 +155,11 @@ std::vector<std::string> economy_sentences(const EconomyAnswer& answer, UnitStyl
   std::vector<std::string> sentences = {
       say(fit_phrase(answer.fits), {{"economy", answer.economy},
                                     {"plain", answer.plain},
-                                    {"economy_engine", to_string(amount_of(answer.economy_engine), style)},
-                                    {"plain_engine", to_string(amount_of(answer.plain_engine), style)},
+                                    {"economy_engine", text_or(answer.economy_engine, "gears.not_known", style)},
+                                    {"plain_engine", text_or(answer.plain_engine, "gears.not_known", style)},
                                     {"power", power_text(answer.available, style)}})};
-  if (answer.saved > VolumeRate{}) sentences.push_back(saving_text(answer, style));
+  const bool fits = answer.fits == Status::ok || answer.fits == Status::caution;
+  if (fits && answer.saved) sentences.push_back(saving_text(answer, style));
   sentences.push_back(run_up_text(answer, style));
   return sentences;
 }

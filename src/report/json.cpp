@@ -127,6 +127,7 @@ Json gear_json(const GearUse& gear, UnitStyle style) {
   put(json, "pto_speed", gear.pto_speed, style);
   put(json, "set", gear.set, style);
   put(json, "never_pass", gear.never_pass, style);
+  json["out_of_reach"] = gear.out_of_reach;
   put(json, "pto_at_high_idle", gear.pto_at_high_idle, style);
   put(json, "available_low", gear.available ? std::optional<Power>(gear.available->low) : std::nullopt, style);
   put(json, "available_high", gear.available ? std::optional<Power>(gear.available->high) : std::nullopt, style);
@@ -146,16 +147,19 @@ Json economy_json(const EconomyAnswer& answer, UnitStyle style) {
   Json json = {{"plain", answer.plain},
                {"economy", answer.economy},
                {"fits", status_name(answer.fits)},
-               {"saving", answer.saving},
-               {"litres_a_season", answer.litres_a_season},
+               {"saving", nullptr},
+               {"litres_a_season", nullptr},
                {"money_an_hour", money_json(answer.money_an_hour)},
                {"money_a_season", money_json(answer.money_a_season)},
                {"outside", nullptr}};
+  if (answer.saving) json["saving"] = *answer.saving;
+  if (answer.litres_a_season) json["litres_a_season"] = *answer.litres_a_season;
   if (answer.outside != nullptr) json["outside"] = answer.outside;
-  put(json, "plain_engine", std::optional<AngularSpeed>(answer.plain_engine), style);
-  put(json, "economy_engine", std::optional<AngularSpeed>(answer.economy_engine), style);
-  put(json, "saved", std::optional<VolumeRate>(answer.saved), style);
-  put(json, "pto_at_plain_engine", std::optional<AngularSpeed>(answer.pto_at_plain_engine), style);
+  put(json, "plain_engine", answer.plain_engine, style);
+  put(json, "economy_engine", answer.economy_engine, style);
+  put(json, "saved", answer.saved, style);
+  put(json, "pto_at_plain_engine", answer.pto_at_plain_engine, style);
+  put(json, "pto_at_rated", answer.pto_at_rated, style);
   put(json, "pto_at_high_idle", answer.pto_at_high_idle, style);
   put(json, "never_pass", answer.never_pass, style);
   json["missing"] = answer.missing;

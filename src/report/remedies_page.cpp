@@ -37,7 +37,10 @@ bool any_in_the_way(const Remedies& remedies) {
 const char* summary_of(const Remedies& remedies) {
   if (!any_in_the_way(remedies)) return "remedies.none_needed";
   if (remedies.sets.empty()) return "remedies.not_found";
-  return remedies.sets.front().left.empty() ? "remedies.found" : "remedies.partly";
+  if (!remedies.sets.front().left.empty()) return "remedies.partly";
+  const bool undecided = std::any_of(remedies.sets.begin(), remedies.sets.end(),
+                                     [](const Remedy& remedy) { return remedy.after.count(Status::not_known) > 0; });
+  return undecided ? "remedies.found_unknown" : "remedies.found";
 }
 
 void add_set(Page& page, const Remedy& remedy, std::size_t number, UnitStyle style) {

@@ -2,6 +2,9 @@
 
 #include "rows.hpp"
 
+#include <algorithm>
+#include <utility>
+
 using namespace fieldshaft;
 using rows::Row;
 
@@ -33,6 +36,25 @@ void expect_need(const Row& row, const ImplementPower& need) {
   row.expect("high", need.high);
 }
 
+template <class E> E one_of(const Row& row, const char* key, std::initializer_list<std::pair<const char*, E>> names) {
+  const std::string name = row.given(key).get<std::string>();
+  const auto found = std::find_if(names.begin(), names.end(), [&](const auto& entry) { return name == entry.first; });
+  REQUIRE(found != names.end());
+  return found->second;
+}
+
+double drawbar_share(const Row& row) {
+  const auto traction = one_of<Traction>(row, "traction",
+                                         {{"two_wheel", Traction::two_wheel},
+                                          {"front_assist", Traction::front_assist},
+                                          {"four_wheel", Traction::four_wheel},
+                                          {"tracks", Traction::tracks}});
+  const auto ground = one_of<Ground>(
+      row, "ground",
+      {{"concrete", Ground::concrete}, {"firm", Ground::firm}, {"tilled", Ground::tilled}, {"soft", Ground::soft}});
+  return drawbar_of_pto(traction, ground).value;
+}
+
 Power power(const Row& row) { return row.get<Power>("power"); }
 AngularSpeed speed(const Row& row) { return row.get<AngularSpeed>("speed"); }
 Power rated(const Row& row) { return row.get<Power>("rated_power"); }
@@ -58,6 +80,7 @@ TEST_CASE("reference rows of power") {
            [](const Row& row) { expect_rule(row, powers_by_rule_from_engine(row.get<Power>("engine"))); }},
           {"powers_by_rule_from_drawbar",
            [](const Row& row) { expect_rule(row, powers_by_rule_from_drawbar(row.get<Power>("drawbar"))); }},
+          {"drawbar_of_pto", [](const Row& row) { row.expect("value", drawbar_share(row)); }},
           {"torque_reserve",
            [](const Row& row) {
              row.expect("value", torque_reserve(row.get<Torque>("available"), row.get<Torque>("needed")));

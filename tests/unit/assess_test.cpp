@@ -224,6 +224,51 @@ TEST_CASE("rotor") {
   CHECK(status_of(with("/tractor/engine/high_idle", nullptr), Check::overspeed_at_high_idle) == Status::not_known);
 }
 
+TEST_CASE("tips beyond the line of lawn mowers are not known without the manual, and make no engine speed") {
+  Json document = good_document();
+  document["implement"]["rotor"].erase("highest_tip_speed");
+  document["implement"]["rotor"]["rotor_speed"] = "1300 r/min"; // 0.75 m: 102 m/s
+  const Assessment fast = assessed(document);
+  CHECK(status_of(fast, Check::tip_speed) == Status::not_known);
+  CHECK(fast.find(Check::tip_speed)->missing == std::vector<std::string>{"implement.rotor.highest_tip_speed"});
+  CHECK(in(*fast.gears[0].never_pass, unit::rpm) == doctest::Approx(2450.0)); // 630 r/min, where guards act
+  document["limits"]["tip_speed"] = "102.5 m/s";                              // the owner's own makes one
+  CHECK(in(*assessed(document).gears[0].never_pass, unit::rpm) < 2200.0);
+}
+
+TEST_CASE("an owner's PTO speed tightens the guards' and never loosens them") {
+  Json document = good_document();
+  document["tractor"]["engine"]["high_idle"] = "2460 r/min"; // 633 r/min at the PTO
+  const auto high_idle = [&] { return *assessed(document).find(Check::overspeed_at_high_idle); };
+  const Amount printed = *high_idle().limit;
+  document["limits"]["pto_speed"] = "900 r/min";
+  CHECK(high_idle().limit->si == printed.si);
+  CHECK(high_idle().status == Status::caution);
+  document["limits"]["pto_speed"] = "580 r/min";
+  CHECK(high_idle().limit->si == doctest::Approx(580.0 * pi / 30.0));
+}
+
+TEST_CASE("of two stubs that stand out the unused one is asked for, and stops where it is bare") {
+  Json document = good_document();
+  const auto cap = [&] {
+    for (const Finding& finding : assessed(document).findings) {
+      if (finding.check == Check::master_shield && finding.part == "other stub") return finding;
+    }
+    return Finding{};
+  };
+  CHECK(cap().part.empty()); // one stub alone
+  document["tractor"]["pto"]["arrangement"] = "two stubs out";
+  CHECK(cap().status == Status::not_known);
+  CHECK(cap().missing == std::vector<std::string>{"tractor.pto.other_stub_cap"});
+  document["tractor"]["pto"]["other_stub_cap"] = "absent";
+  CHECK(cap().status == Status::stop);
+  const Remedies found = remedies(read_case(document.dump()));
+  REQUIRE(!found.sets.empty());
+  CHECK(found.sets[0].changes[0].kind == ChangeKind::refit_guard);
+  document["tractor"]["pto"]["other_stub_cap"] = "present";
+  CHECK(cap().status == Status::ok);
+}
+
 TEST_CASE("other gears: every one that the lever reaches is judged") {
   Json document = good_document();
   document["tractor"]["pto"]["arrangement"] = "two stubs out";
@@ -233,6 +278,9 @@ TEST_CASE("other gears: every one that the lever reaches is judged") {
   document["tractor"]["pto"]["gears"].push_back(
       {{"name", "540E"}, {"pto_speed", "540 rpm"}, {"engine_speed", "1600 rpm"}});
   CHECK(status_of(assessed(document), Check::overspeed_in_other_gears) == Status::caution); // on the same stub
+  const Finding economy = *assessed(document).find(Check::overspeed_in_other_gears);
+  REQUIRE(economy.advice.size() == 1);
+  CHECK(std::string(economy.advice[0]) == "other_gears.keep_below"); // of use, with a ceiling
   document["tractor"]["pto"]["arrangement"] = "lever only";
   CHECK(status_of(assessed(document), Check::overspeed_in_other_gears) == Status::caution);
 }

@@ -156,6 +156,32 @@ TEST_CASE("entries that contradict each other are problems") {
   SUBCASE("rated speed above high idle") {
     CHECK(only_problem(changed("/tractor/engine/high_idle", "2150 rpm")).path == "tractor.engine.rated_speed");
   }
+  SUBCASE("engine curves that are no function, or that the other entries contradict") {
+    const auto problem = [](Json points, const char* other = nullptr, Json value = nullptr) {
+      Json document = good_document();
+      document["tractor"]["engine"].erase("torque_rise");
+      document["tractor"]["engine"]["curve"] = std::move(points);
+      if (other != nullptr) document[Json::json_pointer(other)] = std::move(value);
+      return only_problem(document);
+    };
+    const Json low = {{"speed", "1400 r/min"}, {"torque", "320 N·m"}};
+    const Json rated = {{"speed", "2200 r/min"}, {"power", "58 kW"}};
+    const CaseProblem twice = problem({low, low, rated});
+    CHECK(twice.path == "tractor.engine.curve[1].speed");
+    CHECK(twice.value == "\"1400 r/min\"");
+    CHECK(twice.expected == "more than tractor.engine.curve[0].speed (\"1400 r/min\")");
+    CHECK(problem({{{"speed", "1400 r/min"}}, rated}).path == "tractor.engine.curve[0]");
+    CHECK(problem({{{"torque", "320 N·m"}}, rated}).path == "tractor.engine.curve[0].speed");
+    CHECK(problem({low, {{"speed", "2200 r/min"}, {"power", "58 kW"}, {"torque", "250 N·m"}}}).value ==
+          "a torque and a power");
+    CHECK(problem({{{"speed", "1400 r/min"}, {"torque", "-3 N·m"}}, rated}, "/tractor/power", "58 kW").path ==
+          "tractor.engine.curve[0].torque");
+    CHECK(problem({low, {{"speed", "2100 r/min"}, {"power", "58 kW"}}}).path == "tractor.engine.curve[1].speed");
+    const CaseProblem weak = problem({low, {{"speed", "2200 r/min"}, {"power", "50 kW"}}});
+    CHECK(weak.path == "tractor.power");
+    CHECK(weak.expected == "the power at the end of tractor.engine.curve (50.0 kW), within 3 %");
+    CHECK(problem({low, rated}, "/tractor/engine/torque_rise", "28 %").path == "tractor.engine.torque_rise");
+  }
   SUBCASE("a tube without wall") {
     CHECK(only_problem(changed("/driveline/tube/inner_diameter", "60 mm")).path == "driveline.tube.inner_diameter");
   }
@@ -212,6 +238,15 @@ TEST_CASE("entries that contradict each other are problems") {
   SUBCASE("an engine speed above high idle") {
     CHECK(only_problem(changed("/tractor/pto/gears/0/engine_speed", "2400 rpm")).path ==
           "tractor.pto.gears[0].engine_speed");
+  }
+  SUBCASE("a gear whose name states another speed, and an economy gear at the engine speed of the plain one") {
+    const CaseProblem p = only_problem(changed("/tractor/pto/gears/0/pto_speed", "1000 rpm"));
+    CHECK(p.path == "tractor.pto.gears[0].pto_speed");
+    CHECK(p.expected == "the speed that the name \"540\" states, within 2.5 %");
+    Json document = good_document();
+    document["tractor"]["pto"]["gears"].push_back(
+        {{"name", "540E"}, {"pto_speed", "540 rpm"}, {"engine_speed", "2100 rpm"}});
+    CHECK(only_problem(document).path == "tractor.pto.gears[1].engine_speed");
   }
   SUBCASE("a rotor stated for another input speed") {
     CHECK(only_problem(changed("/implement/rotor/input_speed", "1000 rpm")).path == "implement.rotor.input_speed");

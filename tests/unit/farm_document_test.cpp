@@ -162,6 +162,7 @@ TEST_CASE("an option that changes nothing, or whose gears contradict the tractor
   CHECK(only_problem(document).value == "no change");
   document = good_document();
   document["options"][0]["gears"][0]["name"] = "540";
+  document["options"][0]["gears"][0]["pto_speed"] = "540 r/min";
   CHECK(holds(only_problem(document).expected, "no other gear"));
   document = good_document();
   document["options"][0].erase("tractor");

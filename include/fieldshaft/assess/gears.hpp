@@ -21,7 +21,9 @@ struct GearUse {
   std::optional<AngularSpeed> pto_speed;        ///< nominal
   std::optional<bool> suits;                    ///< its PTO speed is the implement's own
   std::optional<AngularSpeed> set;              ///< engine speed for the implement's own speed; only where it suits
-  std::optional<AngularSpeed> never_pass;       ///< engine speed beyond which PTO or blade tips are too fast
+  std::optional<AngularSpeed> never_pass;       ///< engine speed beyond which PTO or blade tips are too fast; never of
+                                                ///< a gear that does not suit: that one is not to be engaged
+  bool out_of_reach = false;                    ///< never_pass lies above high idle
   std::optional<AngularSpeed> pto_at_high_idle; ///< what a slip of the hand lever can reach
   std::optional<Interval<Power>> available;     ///< PTO power at the gear's engine speed
   std::optional<Length> widest;                 ///< with the reserve, at the high need by the table; where it suits
@@ -40,21 +42,22 @@ struct SeasonUse {
   std::optional<Money> fuel_price; ///< of one litre
 };
 
-/// Economy PTO for the work of a case: the same PTO speed at a lower engine speed.
+/// Economy PTO for the work of a case: the same PTO speed at a lower engine speed. What is not known is empty.
 struct EconomyAnswer {
   std::string plain;   ///< the gear it is compared with
   std::string economy; ///< empty: the tractor has no such gear, or it is not known
-  AngularSpeed plain_engine{};
-  AngularSpeed economy_engine{};
+  std::optional<AngularSpeed> plain_engine;
+  std::optional<AngularSpeed> economy_engine;
   std::optional<Interval<Power>> available; ///< in the economy gear
   Status fits = Status::not_known;          ///< ok: the need fits with the reserve; stop: it does not
-  VolumeRate saved{};                       ///< fuel an hour
-  double saving = 0.0;                      ///< of the plain gear's fuel
+  std::optional<VolumeRate> saved;          ///< fuel an hour; not of a gear that is too weak
+  std::optional<double> saving;             ///< of the plain gear's fuel
   const char* outside = nullptr;            ///< why the fuel figures may not hold
-  double litres_a_season = 0.0;
+  std::optional<double> litres_a_season;
   std::optional<Money> money_an_hour;
   std::optional<Money> money_a_season;
-  AngularSpeed pto_at_plain_engine{}; ///< if the engine is run up in the economy gear to the plain gear's speed
+  std::optional<AngularSpeed> pto_at_plain_engine; ///< if the engine is run up in the economy gear to plain_engine
+  std::optional<AngularSpeed> pto_at_rated;        ///< in the economy gear
   std::optional<AngularSpeed> pto_at_high_idle;
   std::optional<AngularSpeed> never_pass; ///< engine speed in the economy gear
   std::vector<std::string> missing;       ///< entries without which the answer is not known
@@ -63,8 +66,9 @@ struct EconomyAnswer {
 /// Whether the economy gear is enough for the work of a case, what it saves, and what happens if the engine is run up.
 ///
 /// Fuel by economy_saving, for the low end of the tractor's PTO power; a tractor may differ by 15 % and more, and the
-/// published savings fall as the load rises. `fits` is the finding on the reserve in that gear, at both ends of a need
-/// from the table; fuel goes by its mean. A season of less than nothing is an InputError.
+/// published savings fall as the load rises. `fits` is the finding on the reserve in that gear, at the high end and the
+/// mean of a need from the table. Fuel goes by the mean, with pull, climb and hydraulics where all of them are stated;
+/// none is reckoned in a gear that is too weak. A season of less than nothing is an InputError.
 EconomyAnswer economy_answer(const Case& value, const SeasonUse& season);
 
 } // namespace v0

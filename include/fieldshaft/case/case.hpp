@@ -104,12 +104,21 @@ struct TractorPto {
   Stated<std::string> selected; ///< name of the gear that is engaged
   Stated<Torque> clutch_torque; ///< at which the PTO clutch of the tractor slips, at the PTO shaft
   Stated<GuardState> master_shield;
+  Stated<GuardState> other_stub_cap; ///< over the stub that stands out unused, where two do
+};
+
+/// A point of the full-load curve: torque of the engine or its power, of the basis that `Tractor::power_basis` names.
+struct CurvePoint {
+  Stated<AngularSpeed> speed; ///< of the engine
+  Stated<Torque> torque;      ///< at the engine's speed; one of the two
+  Stated<Power> power;
 };
 
 struct Engine {
   Stated<AngularSpeed> rated_speed;
   Stated<AngularSpeed> high_idle;
-  Stated<double> torque_rise; ///< (peak torque - rated torque) / rated torque
+  Stated<double> torque_rise;    ///< (peak torque - rated torque) / rated torque
+  std::vector<CurvePoint> curve; ///< in place of it: by rising speed, the last point at rated speed; none: not known
 };
 
 /// A coupler between the ends of the links and the implement.

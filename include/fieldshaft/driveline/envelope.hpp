@@ -18,6 +18,10 @@ template <class Q> struct Extreme {
   bool proved = false; ///< the wanted gap was reached before the budget ran out
 };
 
+/// Which extremes are searched, beside the speed variation; the bounds of the others say nothing. A caller that takes
+/// some from the tolerances and the rest from what is stated saves half of the work.
+enum class WantedExtremes { all, all_but_difference, difference };
+
 struct EnvelopeOptions {
   Angle angle_gap = degrees(0.01);
   Length length_gap = millimetres(0.1);
@@ -28,6 +32,7 @@ struct EnvelopeOptions {
   /// that bounds are no closer than that needs; angles, difference and longest without a limit are not searched, and
   /// their bounds say nothing.
   std::optional<DrivelineLimits> limits;
+  WantedExtremes wanted = WantedExtremes::all;
 };
 
 /// The extremes over a range. Bounds hold for the rigid model without play.
@@ -67,9 +72,22 @@ struct SearchQuestion {
 
 template <class Q> using LimitOf = std::optional<Q> DrivelineLimits::*;
 
-/// Whether only limits are asked about, and none of this extreme.
+/// Whether this extreme is not wanted: only limits are asked about and none of it, or it is left out. Speed variation
+/// rests on the angles.
 template <class Q> bool skips(const EnvelopeOptions& options, LimitOf<Q> of) noexcept {
-  return options.limits && !((*options.limits).*of);
+  if (options.limits) return !((*options.limits).*of);
+  bool is_angle = false;
+  bool is_difference = false;
+  if constexpr (std::is_same_v<Q, Angle>) {
+    is_difference = of == &DrivelineLimits::difference;
+    is_angle = !is_difference;
+  }
+  switch (options.wanted) {
+  case WantedExtremes::all: return false;
+  case WantedExtremes::all_but_difference: return is_difference;
+  case WantedExtremes::difference: return !is_difference && !(is_angle && options.with_speed_variation);
+  }
+  return false;
 }
 
 /// Whether an objective keeps the limit of its quantity, `sign` -1 where it is a least one. The bound that is aimed at
@@ -107,7 +125,7 @@ public:
       const auto& most = options_.limits->difference;
       e.difference = most ? difference(most->value()) : not_searched<Angle>(0.0, pi);
     } else {
-      e.difference = difference();
+      e.difference = skips(options_, &DrivelineLimits::difference) ? not_searched<Angle>(0.0, pi) : difference();
     }
     if (options_.with_speed_variation) e.speed_variation = speed_variation(e);
     e.boxes = boxes_;

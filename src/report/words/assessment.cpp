@@ -40,6 +40,7 @@ constexpr Phrase phrases[] = {
     Phrase{"heading.caution", "Caution: why"},
     Phrase{"heading.ok", "No objection: what was found"},
     Phrase{"heading.not_examined", "Not examined"},
+    Phrase{"finding.to_be_examined", "The case says nothing of what follows. To have it examined, state the entries:"},
     // Columns.
     Phrase{"column.check", "Check"},
     Phrase{"column.status", "Status"},
@@ -81,7 +82,7 @@ constexpr Phrase phrases[] = {
     // A finding.
     Phrase{"finding.worst", "{reason} Worst {condition}."},
     Phrase{"finding.state", "Waits for the entries {numbers} of the list above."},
-    Phrase{"finding.do_not_apply", "Nothing in the case asks for: {checks}."},
+    Phrase{"finding.do_not_apply", "Nothing in the case asks for {n} further checks: {subjects}."},
     Phrase{"finding.one_reason", "{n} checks for one reason"},
     Phrase{"finding.note", "{source} [{standing}]"},
 };

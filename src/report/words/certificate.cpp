@@ -42,7 +42,7 @@ constexpr Phrase phrases[] = {
            "For the longest position {entry} matters most: its tolerance alone moves the length by {moves}."},
     Phrase{"certificate.most.shortest",
            "For the shortest position {entry} matters most: its tolerance alone moves the length by {moves}."},
-    Phrase{"finding.unasked", "{check}: the case says nothing of it; to have it examined, state {entries}."},
+    Phrase{"finding.unasked", "{check}: state {entries}."},
     Phrase{"heading.certificate", "Proved over the whole range"},
 };
 

@@ -18,7 +18,9 @@ constexpr Phrase phrases[] = {
     Phrase{"gears.column.feed", "Most feed"},
     Phrase{"gears.column.speed", "Fastest"},
     Phrase{"gears.range", "{low} to {high}"},
-    Phrase{"gears.unfit", "not for it"},
+    Phrase{"gears.unfit", "do not engage"},
+    Phrase{"gears.out_of_reach", "out of reach"},
+    Phrase{"gears.nothing", "nothing"},
     Phrase{"gears.not_known", "not known"},
     Phrase{"gears.none", "-"},
     Phrase{"economy.fits", "Economy PTO: the work fits in \"{economy}\" with its reserve, at {economy_engine} of the "
@@ -40,6 +42,7 @@ constexpr Phrase phrases[] = {
     Phrase{"economy.outside", "The relation does not hold well here: {why}."},
     Phrase{"economy.run_up",
            "Run up to {engine} in \"{gear}\", as in the plain gear, the engine turns the PTO at {pto}."},
+    Phrase{"economy.rated", "At rated engine speed it turns at {pto}."},
     Phrase{"economy.idle", "At high idle it turns at {pto}."},
     Phrase{"economy.never", "Never run the engine above {engine} in this gear."},
 };

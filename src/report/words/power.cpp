@@ -23,23 +23,43 @@ constexpr Phrase phrases[] = {
     Phrase{"power.through.device",
            "Fit and test an overload device at the implement end, set within its window: nothing "
            "else keeps the tractor's power off the stub when the implement blocks."},
+    Phrase{"power.through.look",
+           "See whether an overload device is fitted at the implement end, and state it: nothing else keeps the "
+           "tractor's power off the stub when the implement blocks."},
     Phrase{"power.through.test",
            "Test that the overload device still lets go where it is set to, before each season and after long "
            "rest: nothing else keeps the tractor's power off the stub when the implement blocks."},
-    Phrase{"power.reserve.unstated", "Tractor power, its basis, engine speeds and power need are not all stated."},
+    Phrase{"power.reserve.unstated", "Tractor power, its basis, engine speeds (with a curve: one that reaches down to "
+                                     "the gear's) and power need are "
+                                     "not all stated."},
     Phrase{"power.reserve",
            "In gear \"{gear}\" the PTO can give {available_low} to {available_high}; the implement needs "
            "{value}, and {reserve} % of the power should be left over in the heaviest work."},
+    Phrase{"power.reserve.one",
+           "In gear \"{gear}\" the PTO can give {available_high}; the implement needs {value}, and {reserve} % of the "
+           "power should be left over in the heaviest work."},
     Phrase{"power.reserve.lacking", "Take a smaller working width or forward speed, or a stronger tractor."},
     Phrase{"need.unstated", "The table's row \"{machine}\" goes with entries that are not stated."},
     Phrase{"need.row",
            "The published table gives a \"{machine}\" {low} to {high} at its input, {value} on average. Everything is "
-           "judged at the high end; a stop is raised only where the low end is too much already. With the wanted "
-           "reserve the high end asks for a tractor of at least {tractor} at the PTO."},
+           "judged at the high end; a stop is raised where the average is too much already. With the wanted reserve, "
+           "and with pull, climb and hydraulics where all of them are stated, the high end asks for a tractor of at "
+           "least {tractor} at the PTO."},
     Phrase{"need.row_noted",
            "The published table gives a \"{machine}\" {low} to {high} at its input, {value} on average ({note}). "
-           "Everything is judged at the high end; a stop is raised only where the low end is too much already. With "
-           "the wanted reserve the high end asks for a tractor of at least {tractor} at the PTO."},
+           "Everything is judged at the high end; a stop is raised where the average is too much already. With the "
+           "wanted reserve, and with pull, climb and hydraulics where all of them are stated, the high end asks for a "
+           "tractor of at least {tractor} at the PTO."},
+    Phrase{"need.row_unsized",
+           "The published table gives a \"{machine}\" {low} to {high} at its input, {value} on average ({note}). How "
+           "large a tractor that asks for is not known before ground speed, climb, hydraulics, ground and what drives "
+           "the tractor are stated: the draft belongs to the need."},
+    Phrase{
+        "need.row_measured",
+        "The published table gives a \"{machine}\" {value} on average, but a published measurement reaches {high}. "
+        "Everything is judged there; a stop is raised where the table's average is too much already. With the wanted "
+        "reserve, and with pull, climb and hydraulics where all of them are stated, the measurement asks for a "
+        "tractor of at least {tractor} at the PTO."},
     Phrase{"load.unstated", "Pull, ground speed, climb, hydraulics, ground and what drives the tractor are not all "
                             "stated."},
     Phrase{"load.whole",

@@ -12,6 +12,10 @@ constexpr Phrase phrases[] = {
     Phrase{"remedies.none_needed", "Nothing stands in the way of this case, so nothing has to be changed."},
     Phrase{"remedies.found", "With each of these sets of changes nothing stands in the way any more. Each set was "
                              "assessed as a whole: it heals what it claims, and no finding has become worse."},
+    Phrase{
+        "remedies.found_unknown",
+        "Each of these sets of changes takes away every objection that was found. Checks that cannot be decided stay "
+        "undecided: this is no pass. Each set was assessed as a whole, and no finding has become worse."},
     Phrase{"remedies.partly", "No set of changes was found that heals everything. These heal the most, and make "
                               "nothing worse; what is left is named with each."},
     Phrase{"remedies.not_found", "No change was found that heals what stands in the way without making something else "
@@ -89,6 +93,7 @@ constexpr Phrase phrases[] = {
            "driveline anew."},
     Phrase{"change.refit_guard", "Fit a sound guard: {guard}."},
     Phrase{"change.guard.master", "the master shield of the tractor"},
+    Phrase{"change.guard.other_stub", "the cap of the stub that is not in use"},
     Phrase{"change.guard.driveline", "the guard of the driveline"},
     Phrase{"change.guard.input", "the guard of the implement's input connection"},
     Phrase{"change.cut_tubes", "Cut {cut} from both members and both guard tubes, by the driveline's manual; closed "

@@ -36,6 +36,9 @@ constexpr Phrase phrases[] = {
     Phrase{"other_gears.too_fast_rotor",
            "One movement of the lever to \"{gear}\" turns this implement at up to {value}; its "
            "blade tips would reach {tip_speed}."},
+    Phrase{"other_gears.keep_below",
+           "Where you work in \"{gear}\", never let the engine pass {engine_speed} there; where "
+           "you do not, lock or tag the lever against it. Tell everybody who drives."},
     Phrase{"other_gears.secure", "Lock or tag the lever against \"{gear}\" while this implement is coupled, and tell "
                                  "everybody who drives."},
 };

@@ -172,7 +172,7 @@ constexpr Phrase phrases[] = {
         "Use a driveline of a larger size, whose joints have larger bearings, or bend them less; a faster PTO carries "
         "the same power at less torque."},
     Phrase{"life.lengthen",
-           "Bend the front joint less in work, carry the power at a higher PTO speed, or use a larger PTO type."},
+           "Bend the front joint less in work, or use a tractor and an implement that are made for a larger PTO type."},
     Phrase{"life.under_10_h", "under 10 h"},
     Phrase{"life.from_10_to_100_h", "10 to 100 h"},
     Phrase{"life.from_100_to_1000_h", "100 to 1000 h"},

@@ -72,6 +72,27 @@ std::string_view title_of(Check check) noexcept {
   return "";
 }
 
+std::string_view subject_of(Check check) noexcept {
+  switch (check) {
+  case Check::branch_angle:
+  case Check::branch_variation:
+  case Check::branch_telescope:
+  case Check::branch_strength: return "branches of the driveline";
+  case Check::fixed_section:
+  case Check::chain_variation: return "an intermediate bearing";
+  case Check::wide_angle_centre: return "wide-angle joints";
+  case Check::linkage:
+  case Check::lift_limit: return "a three-point linkage";
+  case Check::drawbar_distance:
+  case Check::turn_limit: return "a drawbar";
+  case Check::power_need: return "a need from the published table";
+  case Check::overspeed_in_other_gears: return "other gears of the tractor";
+  case Check::tip_speed:
+  case Check::run_down: return "a rotor";
+  default: return title_of(check);
+  }
+}
+
 } // namespace report_texts
 } // namespace v0
 } // namespace fieldshaft
