@@ -64,14 +64,20 @@ std::optional<Status> status_of(const Assessment& assessment, Check check, const
   return finding != nullptr ? std::optional<Status>(finding->status) : std::nullopt;
 }
 
-/// A finding that stops with less margin than before is worse, though the word is the same. So is uneven running of a
-/// caution: a joint that is changed at one end only may shake the machine more than what it heals.
+/// A finding that stops with less margin than before is worse, though the word is the same.
 bool deeper(const Finding& after, const Finding& before) {
   constexpr double rounding = 1e-9;
-  const bool shakes = after.check == Check::speed_variation || after.check == Check::chain_variation;
-  const bool counts = after.status == Status::stop || (shakes && after.status == Status::caution);
-  return counts && before.status == after.status && after.margin && before.margin &&
+  return after.status == Status::stop && before.status == Status::stop && after.margin && before.margin &&
          *after.margin < *before.margin - rounding;
+}
+
+/// A machine that shakes clearly more than before is worse off, though both are a caution: a joint that is changed at
+/// one end only may do that.
+bool shakes_more(const Finding& after, const Finding& before) {
+  constexpr double clearly = 1.25; // a rule of thumb of this library
+  const bool running = after.check == Check::speed_variation || after.check == Check::chain_variation;
+  return running && after.status == Status::caution && before.value && after.value &&
+         after.value->si > clearly * before.value->si;
 }
 
 /// Whether a finding is worse than the one of the same check in the base: by its status, by more of a stop, or because
@@ -81,7 +87,8 @@ bool is_worse(const Finding& after, const Assessment& base) {
   if (!before) return after.status > Status::caution;
   const Finding* same = base.find(after.check, after.part);
   const bool newly_missing = !after.missing.empty() && same != nullptr && same->missing.empty();
-  return after.status > *before || newly_missing || (same != nullptr && deeper(after, *same));
+  return after.status > *before || newly_missing ||
+         (same != nullptr && (deeper(after, *same) || shakes_more(after, *same)));
 }
 
 bool nothing_worse(const Assessment& after, const Assessment& base) {

@@ -47,7 +47,7 @@ void add_limits_of_work(const Case& stated, GearUse& use) {
   const Machine& machine = *need.machine;
   const double reserve = assessing::wanted_reserve(value);
   const auto beside = assessing::load_beside_pto(value);
-  const bool own_draft = row_draft(machine) != nullptr; // which goes with the width
+  const bool own_draft = assessing::has_own_draft(machine); // which goes with the width
   const Power power = use.available->low - beside.value_or(Power{}) / (1.0 - reserve);
   if (!(power > Power{})) { // the rest takes it all
     if (detail::uses_width(machine) && !own_draft) use.widest = Length{};

@@ -40,10 +40,10 @@ StateExtremes mounted_extremes(const Case& value, MachineState state, bool with_
   const bool slack = positions_in(value, state).slack;
   EnvelopeOptions options;
   options.with_speed_variation = false;
-  options.wanted = WantedExtremes::all_but_difference;
+  options.wanted = detail::WantedExtremes::all_but_difference;
   const MountedEnvelope tolerant = mounted_envelope(value, mounted_tolerance(value), positions, slack, options);
   options.with_speed_variation = with_variation;
-  options.wanted = WantedExtremes::difference;
+  options.wanted = detail::WantedExtremes::difference;
   const MountedEnvelope stated = mounted_envelope(value, {}, positions, slack, options);
   StateExtremes extremes;
   extremes.front = at_bound(tolerant.envelope.front_angle, tolerant.front_angle_at);
@@ -62,10 +62,10 @@ StateExtremes extremes_at(const Driveline& driveline, const Position& pin, const
                           const DrivelineTolerance& tolerance, bool with_variation) {
   EnvelopeOptions options;
   options.with_speed_variation = false;
-  options.wanted = WantedExtremes::all_but_difference;
+  options.wanted = detail::WantedExtremes::all_but_difference;
   const TolerantEnvelope tolerant = driveline_envelope(driveline, pin, tolerance, attitudes, options);
   options.with_speed_variation = with_variation;
-  options.wanted = WantedExtremes::difference;
+  options.wanted = detail::WantedExtremes::difference;
   const DrivelineEnvelope stated = driveline_envelope(driveline, pin, attitudes, options);
   StateExtremes extremes;
   extremes.front = at_bound(tolerant.envelope.front_angle);

@@ -9,6 +9,33 @@ inline namespace v0 {
 namespace assessing {
 namespace {
 
+/// A draft that belongs to the total requirement of a row, beside its PTO power: note of the table, from memory.
+struct RowDraft {
+  std::string_view machine;
+  ForcePerLength per_width;
+  double range; ///< plus and minus, as a share
+};
+
+constexpr RowDraft row_drafts[] = {{"potato harvester", of(11.6, unit::kilonewton_per_metre), 0.40},
+                                   {"beet harvester", of(5.6, unit::kilonewton_per_metre), 0.40}};
+
+const RowDraft* row_draft(const Machine& machine) noexcept {
+  for (const RowDraft& draft : row_drafts) {
+    if (draft.machine == machine.name) return &draft;
+  }
+  return nullptr;
+}
+
+/// A measurement that passes the upper end of a row. That of the baler counts dry matter, the row wet material.
+struct MeasuredAgainstRow {
+  std::string_view row;
+  const MeasuredNeed<EnergyPerMass>* measured;
+};
+
+constexpr MeasuredAgainstRow measured_against_rows[] = {{"baler, large rectangular", &measured_per_mass[0]},
+                                                        {"tub grinder, straw", &measured_per_mass[1]},
+                                                        {"tub grinder, alfalfa hay", &measured_per_mass[1]}};
+
 /// The feed on the basis of the row; nothing while an entry is missing.
 Stated<FeedRate> feed_for(const Machine& machine, const Implement& implement, std::vector<std::string>& missing) {
   if (!detail::uses_feed(machine)) return FeedRate{};
@@ -46,6 +73,8 @@ Status worst_of(const Assessment& assessment, Check check) {
 }
 
 } // namespace
+
+bool has_own_draft(const Machine& machine) noexcept { return row_draft(machine) != nullptr; }
 
 Need need_of(const Implement& implement) {
   Need need;
@@ -93,7 +122,7 @@ void check_need(const Case& value, const Need& need, Findings& findings) {
   }
   // A draft that the row itself demands and that cannot be reckoned yet would make the tractor too small.
   const auto beside = load_beside_pto(value);
-  const bool sized = beside || row_draft(*need.machine) == nullptr;
+  const bool sized = beside || !has_own_draft(*need.machine);
   const char* reason = need.measured != nullptr     ? "need.row_measured"
                        : !sized                     ? "need.row_unsized"
                        : need.machine->note.empty() ? "need.row"

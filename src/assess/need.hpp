@@ -9,6 +9,9 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 
+/// Whether a row demands a draft beside its PTO power, as part of its total requirement.
+bool has_own_draft(const Machine& machine) noexcept;
+
 /// A need; low, mean and high are the same where the case states the figure itself.
 struct Need {
   const Machine* machine = nullptr;                      ///< the row of the table, where the case names one

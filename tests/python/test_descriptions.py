@@ -200,6 +200,7 @@ def test_kinds_are_those_of_the_header() -> None:
 OTHER_MEMBERS = {
     "Direction": "made of a forward, left and up part; a class in C++",
     "EngineLine": "points and high idle; a class in C++",
+    "EnvelopeOptions": "all but which extremes an assessment leaves out",
     "HeldSpeed": "nothing of its own; a base in C++",
     "Position": "forward, left and up, which are functions in C++",
     "PtoIdentification": "also the answers that are functions in C++",

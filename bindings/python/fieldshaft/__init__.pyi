@@ -840,13 +840,14 @@ class GearUse(QuantityRecord):
     suits: bool | None
     set: Quantity[Any] | None
     never_pass: Quantity[Any] | None
+    out_of_reach: bool
     pto_at_high_idle: Quantity[Any] | None
     available: PowerInterval | None
     widest: Quantity[Any] | None
     greatest_feed: Quantity[Any] | None
     fastest: Quantity[Any] | None
     missing: tuple[str, ...]
-    def __init__(self, gear: str, pto_speed: _QuantityLike | None, suits: bool | None, set: _QuantityLike | None, never_pass: _QuantityLike | None, pto_at_high_idle: _QuantityLike | None, available: PowerInterval | si.PowerInterval | None, widest: _QuantityLike | None, greatest_feed: _QuantityLike | None, fastest: _QuantityLike | None, missing: Iterable[str]) -> None: ...
+    def __init__(self, gear: str, pto_speed: _QuantityLike | None, suits: bool | None, set: _QuantityLike | None, never_pass: _QuantityLike | None, out_of_reach: bool, pto_at_high_idle: _QuantityLike | None, available: PowerInterval | si.PowerInterval | None, widest: _QuantityLike | None, greatest_feed: _QuantityLike | None, fastest: _QuantityLike | None, missing: Iterable[str]) -> None: ...
 
 class SeasonUse(QuantityRecord):
     hours: Quantity[Any]
@@ -867,10 +868,11 @@ class EconomyAnswer(QuantityRecord):
     money_an_hour: Money | None
     money_a_season: Money | None
     pto_at_plain_engine: Quantity[Any] | None
+    pto_at_rated: Quantity[Any] | None
     pto_at_high_idle: Quantity[Any] | None
     never_pass: Quantity[Any] | None
     missing: tuple[str, ...]
-    def __init__(self, plain: str, economy: str, plain_engine: _QuantityLike | None, economy_engine: _QuantityLike | None, available: PowerInterval | si.PowerInterval | None, fits: Status | str, saved: _QuantityLike | None, saving: _Number | None, outside: str | None, litres_a_season: _Number | None, money_an_hour: Money | None, money_a_season: Money | None, pto_at_plain_engine: _QuantityLike | None, pto_at_high_idle: _QuantityLike | None, never_pass: _QuantityLike | None, missing: Iterable[str]) -> None: ...
+    def __init__(self, plain: str, economy: str, plain_engine: _QuantityLike | None, economy_engine: _QuantityLike | None, available: PowerInterval | si.PowerInterval | None, fits: Status | str, saved: _QuantityLike | None, saving: _Number | None, outside: str | None, litres_a_season: _Number | None, money_an_hour: Money | None, money_a_season: Money | None, pto_at_plain_engine: _QuantityLike | None, pto_at_rated: _QuantityLike | None, pto_at_high_idle: _QuantityLike | None, never_pass: _QuantityLike | None, missing: Iterable[str]) -> None: ...
 
 class YearOfUse(QuantityRecord):
     price: Money

@@ -953,13 +953,14 @@ class GearUse(Record):
     suits: bool | None
     set: float | None
     never_pass: float | None
+    out_of_reach: bool
     pto_at_high_idle: float | None
     available: PowerInterval | None
     widest: float | None
     greatest_feed: float | None
     fastest: float | None
     missing: tuple[str, ...]
-    def __init__(self, gear: str, pto_speed: float | None, suits: bool | None, set: float | None, never_pass: float | None, pto_at_high_idle: float | None, available: PowerInterval | None, widest: float | None, greatest_feed: float | None, fastest: float | None, missing: Iterable[str]) -> None: ...
+    def __init__(self, gear: str, pto_speed: float | None, suits: bool | None, set: float | None, never_pass: float | None, out_of_reach: bool, pto_at_high_idle: float | None, available: PowerInterval | None, widest: float | None, greatest_feed: float | None, fastest: float | None, missing: Iterable[str]) -> None: ...
 
 class Money(Record):
     amount: float
@@ -985,10 +986,11 @@ class EconomyAnswer(Record):
     money_an_hour: Money | None
     money_a_season: Money | None
     pto_at_plain_engine: float | None
+    pto_at_rated: float | None
     pto_at_high_idle: float | None
     never_pass: float | None
     missing: tuple[str, ...]
-    def __init__(self, plain: str, economy: str, plain_engine: float | None, economy_engine: float | None, available: PowerInterval | None, fits: Status | str, saved: float | None, saving: float | None, outside: str | None, litres_a_season: float | None, money_an_hour: Money | None, money_a_season: Money | None, pto_at_plain_engine: float | None, pto_at_high_idle: float | None, never_pass: float | None, missing: Iterable[str]) -> None: ...
+    def __init__(self, plain: str, economy: str, plain_engine: float | None, economy_engine: float | None, available: PowerInterval | None, fits: Status | str, saved: float | None, saving: float | None, outside: str | None, litres_a_season: float | None, money_an_hour: Money | None, money_a_season: Money | None, pto_at_plain_engine: float | None, pto_at_rated: float | None, pto_at_high_idle: float | None, never_pass: float | None, missing: Iterable[str]) -> None: ...
 
 class Source(Record):
     text: str

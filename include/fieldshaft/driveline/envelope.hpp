@@ -18,9 +18,11 @@ template <class Q> struct Extreme {
   bool proved = false; ///< the wanted gap was reached before the budget ran out
 };
 
+namespace detail {
 /// Which extremes are searched, beside the speed variation; the bounds of the others say nothing. A caller that takes
 /// some from the tolerances and the rest from what is stated saves half of the work.
 enum class WantedExtremes { all, all_but_difference, difference };
+} // namespace detail
 
 struct EnvelopeOptions {
   Angle angle_gap = degrees(0.01);
@@ -32,7 +34,7 @@ struct EnvelopeOptions {
   /// that bounds are no closer than that needs; angles, difference and longest without a limit are not searched, and
   /// their bounds say nothing.
   std::optional<DrivelineLimits> limits;
-  WantedExtremes wanted = WantedExtremes::all;
+  detail::WantedExtremes wanted = detail::WantedExtremes::all;
 };
 
 /// The extremes over a range. Bounds hold for the rigid model without play.

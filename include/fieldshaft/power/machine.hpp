@@ -148,26 +148,6 @@ inline constexpr Sourced<double> short_chop_factor{
 inline constexpr Sourced<Power> pulled_combine_saving{kilowatts(10.0),
                                                       {"ASABE D497, table 2, note on combines", Standing::from_memory}};
 
-/// A draft that belongs to the total requirement of a row, beside its PTO power.
-struct RowDraft {
-  std::string_view machine;
-  ForcePerLength per_width;
-  double range; ///< plus and minus, as a share
-};
-
-inline constexpr std::array row_drafts = {
-    RowDraft{"potato harvester", of(11.6, unit::kilonewton_per_metre), 0.40},
-    RowDraft{"beet harvester", of(5.6, unit::kilonewton_per_metre), 0.40},
-};
-
-/// The draft that a row demands on top of its PTO power; null for a row without one. From memory, as the table.
-inline const RowDraft* row_draft(const Machine& machine) noexcept {
-  for (const RowDraft& draft : row_drafts) {
-    if (draft.machine == machine.name) return &draft;
-  }
-  return nullptr;
-}
-
 /// The machine of that name; null if the table has none. Large and small letters are the same.
 inline const Machine* find_machine(std::string_view name) noexcept { return detail::find_by_name(machines(), name); }
 

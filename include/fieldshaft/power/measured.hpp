@@ -5,7 +5,6 @@
 #include <fieldshaft/units.hpp>
 
 #include <array>
-#include <string_view>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -49,19 +48,6 @@ inline constexpr std::array measured_per_mass = {
                                 detail::dense_baler},
     MeasuredNeed<EnergyPerMass>{"corn-silage harvester with shredding rolls, dry matter", kilowatt_hours_per_tonne(4.5),
                                 kilowatt_hours_per_tonne(10.6), detail::silage_harvester},
-};
-
-/// What a published measurement says against a row of the table, in place of the row's upper end.
-struct MeasuredAgainstRow {
-  std::string_view row;
-  const MeasuredNeed<EnergyPerMass>* measured;
-};
-
-/// The measurements that pass the upper end of a row. Those of the baler count dry matter, the row wet material.
-inline constexpr std::array measured_against_rows = {
-    MeasuredAgainstRow{"baler, large rectangular", &measured_per_mass[0]},
-    MeasuredAgainstRow{"tub grinder, straw", &measured_per_mass[1]},
-    MeasuredAgainstRow{"tub grinder, alfalfa hay", &measured_per_mass[1]},
 };
 
 /// Average power at the PTO of machines that the table does not hold.
