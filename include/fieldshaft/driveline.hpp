@@ -3,6 +3,7 @@
 
 #include <fieldshaft/driveline/branch.hpp>
 #include <fieldshaft/driveline/chain.hpp>
+#include <fieldshaft/driveline/chain_envelope.hpp>
 #include <fieldshaft/driveline/change.hpp>
 #include <fieldshaft/driveline/clearance.hpp>
 #include <fieldshaft/driveline/driveline.hpp>

@@ -5,7 +5,7 @@
 #include "assess/layout.hpp"
 #include "assess/limits.hpp"
 
-#include <fieldshaft/driveline/chain.hpp>
+#include <fieldshaft/driveline/chain_envelope.hpp>
 
 #include <algorithm>
 
@@ -13,6 +13,9 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 namespace {
+
+/// Boxes for one state: some hundredths of a second.
+constexpr int budget_of_chain = 20000;
 
 void append(std::vector<std::string>& paths, std::vector<std::string> more) {
   for (std::string& path : more) paths.push_back(std::move(path));
@@ -61,33 +64,57 @@ Finding angles_of(const Case& value, const FixedSection& section) {
   return finding;
 }
 
-Pose pose_of(const Case& value, const PoseAt& at) {
-  if (is_trailed(value)) return {pin_of(value), {at.yaw, at.pitch, at.roll}};
-  Pose pose = mounted_pose(linkage_of(value), {at.lift.value_or(Length{}), {}, {}});
-  pose.attitude.yaw = at.yaw;
-  pose.attitude.roll = at.roll;
-  return pose;
+/// How unevenly all joints turn over one state, proved for the measurements as stated.
+WorstCase<double> chain_over(const Case& value, const FixedSection& section, MachineState state) {
+  const Driveline first = driveline_of(value);
+  const Driveline second = fixed_section_of(section);
+  const Angle between = *section.bearing_phase;
+  const auto worst = [](const Extreme<double>& extreme, std::optional<Length> lift) {
+    const Attitude& at = extreme.at;
+    return WorstCase<double>{extreme.upper, {at.yaw, at.pitch, at.roll, lift}, extreme.value, extreme.proved};
+  };
+  EnvelopeOptions options;
+  options.budget = budget_of_chain;
+  if (is_trailed(value)) {
+    const AttitudeRange attitudes = attitudes_of(value, state);
+    return worst(chain_envelope(first, second, between, pin_of(value), attitudes, options), {});
+  }
+  std::optional<SupportWheel> wheel;
+  if (positions_in(value, state).slack) wheel = support_wheel_of(value);
+  const MountedRange positions = positions_of(value, state);
+  const MountedChainEnvelope over =
+      chain_envelope(first, second, between, linkage_of(value), positions, wheel, options);
+  return worst(over.speed_variation, over.at.lift);
 }
 
-/// All joints as one row, at the positions where the moving section runs least evenly.
+/// The least even driven state.
 Finding variation_of(const Case& value, const FixedSection& section, const DrivelineOverRange& range,
                      AngularSpeed speed) {
-  double worst = -1.0;
   const StateExtremes* at = nullptr;
+  WorstCase<double> worst;
   for (const StateExtremes& state : range.states) {
     if (!state.driven) continue;
-    const ChainState chain = chain_at(driveline_of(value), fixed_section_of(section), *section.bearing_phase,
-                                      pose_of(value, state.variation.pose));
-    if (at != nullptr && chain.speed_variation <= worst) continue;
-    worst = chain.speed_variation;
+    const WorstCase<double> chain = chain_over(value, section, state.state);
+    if (at != nullptr && chain.value <= worst.value) continue;
+    worst = chain;
     at = &state;
   }
   if (at == nullptr) return not_known(Check::chain_variation, "chain.unstated", {"range.working"});
-  Finding finding = compare(Check::chain_variation, {worst, Kind::share}, variation_band(speed), "chain.driven");
-  if (!is_finite(worst)) finding = make_finding(Check::chain_variation, Status::stop, "variation.endless");
+  const LimitBand band = variation_band(speed);
+  Finding finding = compare(Check::chain_variation, {worst.value, Kind::share}, band, "chain.driven");
   finding.state = at->state;
-  finding.pose = at->variation.pose;
-  finding.facts = {{"moving", Amount{at->variation.value, Kind::share}}, fact("speed", speed)};
+  finding.pose = worst.pose;
+  finding.facts = {{"moving", Amount{at->variation.value, Kind::share}},
+                   {"attained", Amount{worst.attained, Kind::share}},
+                   fact("speed", speed)};
+  if (!is_finite(worst.attained)) {
+    finding = make_finding(Check::chain_variation, Status::stop, "variation.endless");
+    finding.state = at->state;
+    finding.pose = worst.pose;
+  } else if (compare(Check::chain_variation, {worst.attained, Kind::share}, band, "").status != finding.status) {
+    finding.status = Status::not_known; // bound and attained lie on different sides of a limit
+    finding.reason = "chain.not_proved";
+  }
   if (finding.status != Status::ok) finding.advice = {"chain.turn_yoke"};
   return finding;
 }

@@ -39,6 +39,7 @@ StateExtremes mounted_extremes(const Case& value, MachineState state, bool with_
   const MountedRange positions = positions_of(value, state);
   const bool slack = positions_in(value, state).slack;
   EnvelopeOptions options;
+  if (positions.pivot) options.budget = budget_of_steered;
   options.with_speed_variation = false;
   const MountedEnvelope tolerant = mounted_envelope(value, mounted_tolerance(value), positions, slack, options);
   options.with_speed_variation = with_variation;

@@ -18,6 +18,10 @@ enum class Depth {
               ///< running where the PTO rests
 };
 
+/// Boxes for each extreme of a steered machine. Its three motions depend on each other and bring the bounds near
+/// slowly: so many take some tenths of a second, and the gap that was reached is reported.
+constexpr int budget_of_steered = 20000;
+
 /// An extreme of a state.
 template <class Q> struct WorstCase {
   Q value{};           ///< proved: no position of the state is worse

@@ -37,9 +37,12 @@ std::string from_to(const AmountRange& range, UnitStyle style) {
 }
 
 std::string positions_of(const StateEnvelope& envelope, UnitStyle style) {
-  std::string text = say("certificate.yaw", {{"range", from_to(envelope.yaw, style)}});
+  const char* yaw = envelope.steers_about_pivot ? "certificate.steering" : "certificate.yaw";
+  std::string text = say(yaw, {{"range", from_to(envelope.yaw, style)}});
   if (envelope.pitch) text += ", " + say("certificate.pitch", {{"range", from_to(*envelope.pitch, style)}});
   text += ", " + say("certificate.roll", {{"range", from_to(envelope.roll, style)}});
+  if (envelope.roll_at_full_turn)
+    text += ", " + say("certificate.less_roll", {{"share", to_string(*envelope.roll_at_full_turn, style)}});
   if (envelope.lift) text += ", " + say("certificate.lift", {{"range", from_to(*envelope.lift, style)}});
   if (envelope.slack_top_link) text += ", " + say("certificate.slack");
   return text;
@@ -109,12 +112,11 @@ Overall overall(const std::vector<StateEnvelope>& all) {
           &longest(worst_state(all, longest, std::greater<>())), &shortest(worst_state(all, shortest, std::less<>()))};
 }
 
-/// How near the bounds are. The tolerances of a linkage are not followed to the machine that reaches them.
-std::string near_sentence(const Overall& worst, bool mounted, UnitStyle style) {
+/// How near the bounds are.
+std::string near_sentence(const Overall& worst, UnitStyle style) {
   const double length_gap = std::max(worst.longest->gap.si, worst.shortest->gap.si);
-  return say(
-      mounted ? "certificate.as_stated" : "certificate.attained",
-      {{"angle_gap", gap_text(worst.angle->gap, style)}, {"length_gap", gap_text({length_gap, Kind::length}, style)}});
+  return say("certificate.attained", {{"angle_gap", gap_text(worst.angle->gap, style)},
+                                      {"length_gap", gap_text({length_gap, Kind::length}, style)}});
 }
 
 std::string whole_sentence(const Overall& worst, const std::vector<StateEnvelope>& states, UnitStyle style) {
@@ -123,7 +125,7 @@ std::string whole_sentence(const Overall& worst, const std::vector<StateEnvelope
              {{"angle", rounded_up(worst.angle->bound, style)},
               {"shortest", rounded_down(worst.shortest->bound, style)},
               {"longest", rounded_up(worst.longest->bound, style)},
-              {"near", near_sentence(worst, states.front().lift.has_value(), style)}});
+              {"near", near_sentence(worst, style)}});
 }
 
 void add_matters_most(std::vector<std::string>& sentences, const Overall& worst, UnitStyle style) {

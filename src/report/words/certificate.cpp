@@ -20,10 +20,6 @@ constexpr Phrase phrases[] = {
     Phrase{
         "certificate.attained",
         "These bounds lie within {angle_gap} and {length_gap} of what some driveline within the tolerances reaches."},
-    Phrase{
-        "certificate.as_stated",
-        "Measured as stated the machine comes within {angle_gap} and {length_gap} of these bounds; the rest is for the "
-        "tolerances."},
     Phrase{"certificate.state",
            "{state} ({positions}): at the tractor at most {front} ({front_at}), at the implement at most {rear} "
            "({rear_at}); from {shortest} ({shortest_at}) to {longest} ({longest_at})."},
@@ -31,6 +27,8 @@ constexpr Phrase phrases[] = {
            "{state}: {angle}, all tolerances included, follows from what was measured: {entries}."},
     Phrase{"certificate.from_to", "{low} to {high}"},
     Phrase{"certificate.yaw", "yaw {range}"},
+    Phrase{"certificate.steering", "turned about its pivot {range}"},
+    Phrase{"certificate.less_roll", "of which {share} at full turn"},
     Phrase{"certificate.pitch", "pitch {range}"},
     Phrase{"certificate.roll", "roll {range}"},
     Phrase{"certificate.top_link", "a top link of {range}"},

@@ -62,11 +62,14 @@ constexpr Phrase phrases[] = {
            "Bring the bearing's shaft and the machine's input shaft nearer to one line, by the place of the bearing."},
     Phrase{"chain.unstated",
            "Kinds of the joints, phases of the yokes, engaged gear, places or positions are not all stated."},
-    Phrase{
-        "chain.driven",
-        "All joints of both sections together, in their true planes, at the position where the moving section runs "
-        "least evenly (by {moving} alone): the machine's shaft turns unevenly by {value} of the PTO speed ({speed}). "
-        "Looked at in the worst position of each driven state, not proved between them."},
+    Phrase{"chain.driven",
+           "All joints of both sections together, in their true planes: over all positions of this state it is proved "
+           "that the machine's shaft turns unevenly by no more than {value} of the PTO speed ({speed}); by {attained} "
+           "it does. The moving section alone is uneven by up to {moving}. The measurements are taken as stated."},
+    Phrase{"chain.not_proved",
+           "All joints of both sections together make the machine's shaft turn unevenly by {attained} of the PTO speed "
+           "({speed}) at the worst position found, and it is proved that no position of this state makes it {value}: a "
+           "limit lies between the two, so that it is not known whether it is kept."},
     Phrase{"chain.turn_yoke",
            "Turn the yokes on the bearing's shaft so that the second section cancels what the first one leaves, and "
            "bring the angles of each section nearer to each other."},
