@@ -112,9 +112,10 @@ void check_difference(const Case& value, const DrivelineOverRange& range, Findin
     findings.add(not_known(Check::angle_difference, "difference.unstated", range.missing_for(MachineState::working)));
     return;
   }
-  const bool both_wide = value.driveline.front_joint_kind == JointKind::wide_angle &&
-                         value.driveline.rear_joint_kind == JointKind::wide_angle;
-  if (both_wide) {
+  // A wide-angle joint runs evenly by itself, and what a plain one does behind it stands in the uneven running.
+  const bool any_wide = value.driveline.front_joint_kind == JointKind::wide_angle ||
+                        value.driveline.rear_joint_kind == JointKind::wide_angle;
+  if (any_wide) {
     findings.not_examined(Check::angle_difference);
     return;
   }

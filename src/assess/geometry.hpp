@@ -59,8 +59,9 @@ struct DrivelineOverRange {
 };
 
 /// The driveline at one place of the pin over a range of attitudes. Every extreme is taken at its proved bound, so that
-/// no attitude of the range is worse. Angles and lengths hold for all measurements within their tolerances; difference
-/// and uneven running, whose bounds over tolerances are wide, for the measurements as stated.
+/// no attitude of the range is worse. Angles and lengths hold for all measurements within their tolerances. Difference
+/// and uneven running, whose bounds over tolerances are wide, are proved for the measurements as stated; they are no less
+/// than what measurements within the tolerances were found to make of them.
 StateExtremes extremes_at(const Driveline& driveline, const Position& pin, const AttitudeRange& attitudes,
                           const DrivelineTolerance& tolerance, bool with_variation);
 

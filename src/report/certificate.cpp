@@ -71,6 +71,12 @@ std::string measured_text(const MeasuredEntry& entry, UnitStyle style) {
   return entry.tolerance.si > 0.0 ? value + " ± " + to_string(entry.tolerance, style) : value;
 }
 
+/// What the measurements of a range say nothing of.
+const char* left_out_by(const RangeOrigin& origin) {
+  if (origin.of == "yaw" && origin.from.size() > 3) return "certificate.steady_turns"; // of radii, not of a sway
+  return origin.of == "pitch" ? "certificate.even_ground" : nullptr;
+}
+
 const char* phrase_of(const RangeOrigin& origin) {
   if (origin.of == "yaw") return "certificate.yaw";
   if (origin.of == "pitch") return "certificate.pitch";
@@ -83,11 +89,28 @@ void add_origins(std::vector<std::string>& sentences, const StateEnvelope& envel
     std::string entries;
     for (const MeasuredEntry& entry : origin.from)
       entries += (entries.empty() ? "" : ", ") + measured_text(entry, style);
-    sentences.push_back(
+    std::string sentence =
         say("certificate.measured", {{"state", state_text(envelope.state)},
                                      {"angle", say(phrase_of(origin), {{"range", from_to(origin.range, style)}})},
-                                     {"entries", entries}}));
+                                     {"entries", entries}});
+    sentences.push_back(std::move(sentence));
   }
+}
+
+/// What no position of the stated ranges shows, in the words of the whole.
+std::string not_within(const std::vector<StateEnvelope>& states) {
+  std::string text;
+  const auto add = [&text](const char* phrase) {
+    const std::string sentence = say(phrase);
+    if (text.find(sentence) == std::string::npos) text += " " + sentence;
+  };
+  for (const StateEnvelope& state : states) {
+    for (const RangeOrigin& origin : state.origins) {
+      if (const char* left_out = left_out_by(origin)) add(left_out);
+    }
+    if (state.slack_top_link) add("certificate.level_ground");
+  }
+  return text;
 }
 
 /// The state whose extreme is the worst.
@@ -152,7 +175,8 @@ std::string rounded_down(Amount amount, UnitStyle style) {
 std::vector<std::string> certificate(const Assessment& assessment, UnitStyle style) {
   if (assessment.envelopes.empty()) return {};
   const Overall worst = overall(assessment.envelopes);
-  std::vector<std::string> sentences{whole_sentence(worst, assessment.envelopes, style)};
+  std::vector<std::string> sentences{whole_sentence(worst, assessment.envelopes, style) +
+                                     not_within(assessment.envelopes)};
   for (const StateEnvelope& envelope : assessment.envelopes) {
     sentences.push_back(state_sentence(envelope, style));
     add_origins(sentences, envelope, style);
