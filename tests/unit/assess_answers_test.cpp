@@ -955,6 +955,103 @@ TEST_CASE("less roll at full turn: the bounds hold for what is left, and no less
   CHECK(assessed(document).envelopes.at(1).rear_angle.bound.si == whole.rear_angle.bound.si);
 }
 
+TEST_CASE("difference and uneven running count what measurements within their tolerances make of them") {
+  Json document = that_fits();
+  const auto with_tolerance = [&document](const std::string& tolerance) {
+    document["tractor"]["hitch"]["distance"] = "400 mm" + tolerance;
+    document["tractor"]["hitch"]["drop"] = "250 mm" + tolerance;
+    document["implement"]["input"]["behind"] = "430 mm" + tolerance;
+    document["implement"]["input"]["above"] = "250 mm" + tolerance;
+    document["range"]["working"]["yaw"] = {"-15 deg", "15 deg"};
+    return assessed(document);
+  };
+  const double degree = pi / 180.0;
+  const Assessment exact = with_tolerance("");
+  const Assessment loose = with_tolerance(" ± 10 mm");
+  const auto difference = [](const Assessment& a) { return found(a, Check::angle_difference).value->si; };
+  CHECK(difference(exact) < 5.0 * degree);
+  CHECK(status_of(exact, Check::angle_difference) == Status::ok);
+  CHECK(difference(loose) >= 5.6 * degree); // 5.65 deg by random machines within the tolerances, hand calculation
+  CHECK(difference(loose) <= 6.0 * degree);
+  CHECK(status_of(loose, Check::angle_difference) == Status::caution);
+  CHECK(found(loose, Check::speed_variation).value->si > found(exact, Check::speed_variation).value->si);
+  const StateEnvelope& working = loose.envelopes.front();
+  CHECK(working.difference.attained.si == doctest::Approx(difference(loose)));
+}
+
+TEST_CASE("a wide-angle joint over the pin and a straight far joint are no unequal pair") {
+  Json document = that_fits();
+  document["driveline"]["front_joint_kind"] = "wide-angle";
+  CHECK(not_examined(assessed(document), Check::angle_difference));
+  document["driveline"]["front_joint_kind"] = "plain";
+  document["driveline"]["rear_joint_kind"] = "wide-angle";
+  CHECK(not_examined(assessed(document), Check::angle_difference));
+}
+
+TEST_CASE("what measured ranges leave out stands in the first sentence of the certificate") {
+  const auto says = [](const Json& document, const char* words) {
+    return unwrapped(to_text(assessed(document))).find(words) != std::string::npos;
+  };
+  CHECK(says(measured_in_the_field(), "backing up and jack-knifing bend further"));
+  CHECK(says(measured_in_the_field(), "a ditch or a short hump bends further"));
+  CHECK_FALSE(says(that_fits(), "bend further"));
+  CHECK(says(semi_mounted(), "taken to stand on level ground"));
+  CHECK_FALSE(says(exact_mounted(), "level ground"));
+}
+
+TEST_CASE("lengths to cut are shown rounded inward, and a length that suits is never called unsuitable") {
+  for (const char* name : {"unequal-joints-that-shake", "trailed-cutter-that-fits", "driveline-to-be-cut"}) {
+    const Json document = example(name);
+    const Assessment assessment = assessed(document);
+    const Finding& finding = found(assessment, Check::cut_list);
+    const double least = 1e3 * amount_fact(finding, "least_closed").si;
+    const double greatest = 1e3 * amount_fact(finding, "greatest_closed").si;
+    const double closed = 1e3 * amount_fact(finding, "closed").si;
+    CAPTURE(name);
+    CHECK(least <= greatest);
+    for (const double end : {least, greatest}) CHECK((std::abs(end - std::round(end)) < 1e-6 || end == closed));
+    if (finding.status == Status::ok) CHECK((closed >= least && closed <= greatest));
+  }
+  const Assessment shaking = assessed(example("unequal-joints-that-shake"));
+  CHECK(amount_fact(found(shaking, Check::cut_list), "least_closed").si == doctest::Approx(0.681));    // 680.79 mm
+  CHECK(amount_fact(found(shaking, Check::cut_list), "greatest_closed").si == doctest::Approx(0.768)); // 768.61 mm
+}
+
+TEST_CASE("both sections: a straight second one leaves what the first one makes, on any hitch") {
+  const Json straight = Json::parse(R"({
+    "front_joint_kind": "plain", "rear_joint_kind": "plain", "front_joint": "60 mm", "rear_joint": "60 mm",
+    "yoke_phase": "0 deg", "bearing_phase": "0 deg",
+    "from": {"behind": "900 mm", "left": "0 mm", "above": "250 mm"},
+    "to": {"behind": "2 m", "left": "0 mm", "above": "250 mm"}})");
+  const auto alike = [&straight](Json document) {
+    document["driveline"]["fixed_section"] = straight;
+    const Assessment assessment = assessed(document);
+    const Finding& chain = found(assessment, Check::chain_variation);
+    CHECK(amount_fact(chain, "attained").si == doctest::Approx(amount_fact(chain, "moving").si).epsilon(0.03));
+  };
+  alike(semi_mounted()); // slack, turned and rolled
+  Json sways = exact_mounted();
+  for (const char* state : {"working", "turning", "transport"}) {
+    sways["range"][state].erase("yaw");
+    sways["range"][state].erase("roll");
+    sways["range"][state]["sway"] = {"-250 mm", "250 mm"};
+    sways["range"][state]["lower_link_difference"] = {"-20 mm", "60 mm"};
+  }
+  alike(sways);
+  // A larger range is no smoother: straight ahead is within it.
+  Json narrow = that_fits();
+  narrow["driveline"]["fixed_section"] = straight;
+  narrow["driveline"]["fixed_section"]["from"]["behind"] = "600 mm";
+  narrow["driveline"]["fixed_section"]["to"] = {{"behind", "1720 mm"}, {"left", "0 mm"}, {"above", "510 mm"}};
+  narrow["driveline"]["fixed_section"]["yoke_phase"] = narrow["driveline"]["fixed_section"]["bearing_phase"] = "90 deg";
+  for (const char* state : {"working", "turning"}) narrow["range"][state]["yaw"] = {"-2 deg", "2 deg"};
+  Json wide = narrow;
+  wide["range"]["turning"]["yaw"] = {"-36 deg", "36 deg"};
+  const double near = amount_fact(found(assessed(narrow), Check::chain_variation), "attained").si;
+  CHECK(found(assessed(wide), Check::chain_variation).value->si >= near - 1e-6);
+  CHECK(near > 0.05);
+}
+
 TEST_CASE("an input shaft that does not point straight forward: signs, closed form, tolerance") {
   Json document = that_fits();
   for (const char* angle : {"yaw", "pitch", "roll"}) document["range"]["working"][angle] = {"0 deg", "0 deg"};

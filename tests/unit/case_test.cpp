@@ -235,8 +235,7 @@ TEST_CASE("entries that contradict each other are problems") {
     CHECK(only_problem(document).path == "range.working.side_slope");
   }
   SUBCASE("less roll at full turn of what has no turn, no roll or no drawbar") {
-    CHECK(only_problem(changed("/range/turning/roll_at_full_turn", "110 %")).path ==
-          "range.turning.roll_at_full_turn");
+    CHECK(only_problem(changed("/range/turning/roll_at_full_turn", "110 %")).path == "range.turning.roll_at_full_turn");
     Json document = changed("/range/turning/roll_at_full_turn", "50 %");
     CHECK(try_read_case(document.dump()).problems.empty());
     document["range"]["turning"]["yaw"] = {"5 deg", "40 deg"};
