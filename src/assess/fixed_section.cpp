@@ -87,36 +87,37 @@ WorstCase<double> chain_over(const Case& value, const FixedSection& section, Mac
   return worst(over.speed_variation, over.at.lift);
 }
 
-/// The least even driven state.
-Finding variation_of(const Case& value, const FixedSection& section, const DrivelineOverRange& range,
-                     AngularSpeed speed) {
-  const StateExtremes* at = nullptr;
-  WorstCase<double> worst;
-  for (const StateExtremes& state : range.states) {
-    if (!state.driven) continue;
-    const WorstCase<double> chain = chain_over(value, section, state.state);
-    if (at != nullptr && chain.value <= worst.value) continue;
-    worst = chain;
-    at = &state;
-  }
-  if (at == nullptr) return not_known(Check::chain_variation, "chain.unstated", {"range.working"});
+Finding chain_finding(const StateExtremes& state, const WorstCase<double>& chain, AngularSpeed speed) {
   const LimitBand band = variation_band(speed);
-  Finding finding = compare(Check::chain_variation, {worst.value, Kind::share}, band, "chain.driven");
-  finding.state = at->state;
-  finding.pose = worst.pose;
-  finding.facts = {{"moving", Amount{at->variation.value, Kind::share}},
-                   {"attained", Amount{worst.attained, Kind::share}},
+  Finding finding = compare(Check::chain_variation, {chain.value, Kind::share}, band, "chain.driven");
+  finding.facts = {{"moving", Amount{state.variation.value, Kind::share}},
+                   {"attained", Amount{chain.attained, Kind::share}},
                    fact("speed", speed)};
-  if (!is_finite(worst.attained)) {
+  if (!is_finite(chain.attained)) {
     finding = make_finding(Check::chain_variation, Status::stop, "variation.endless");
-    finding.state = at->state;
-    finding.pose = worst.pose;
-  } else if (compare(Check::chain_variation, {worst.attained, Kind::share}, band, "").status != finding.status) {
+  } else if (compare(Check::chain_variation, {chain.attained, Kind::share}, band, "").status != finding.status) {
     finding.status = Status::not_known; // bound and attained lie on different sides of a limit
     finding.reason = "chain.not_proved";
   }
+  finding.state = state.state;
+  finding.pose = chain.pose;
   if (finding.status != Status::ok) finding.advice = {"chain.turn_yoke"};
   return finding;
+}
+
+/// The least even driven state.
+Finding variation_of(const Case& value, const FixedSection& section, const DrivelineOverRange& range,
+                     AngularSpeed speed) {
+  Finding worst = not_known(Check::chain_variation, "chain.unstated", {"range.working"});
+  double most = -1.0;
+  for (const StateExtremes& state : range.states) {
+    if (!state.driven) continue;
+    const WorstCase<double> chain = chain_over(value, section, state.state);
+    if (!(chain.value > most)) continue;
+    most = chain.value;
+    worst = chain_finding(state, chain, speed);
+  }
+  return worst;
 }
 
 std::vector<std::string> chain_missing(const Case& value, const FixedSection& section, const DrivelineOverRange& range,

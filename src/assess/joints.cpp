@@ -139,6 +139,7 @@ Finding centre_finding(const Case& value, const Centre& centre, Angle turn) {
                    fact("along", math::abs(centre.beyond)),
                    fact("side", PhraseId{centre.is_ahead() ? "centre.ahead" : "centre.behind"}),
                    fact("aside", centre.aside),
+                   fact("about", PhraseId{is_semi_mounted(value) ? "centre.pivot" : "centre.pin"}),
                    fact("turn", turn),
                    fact("far", wide_angle_far_angle(signed_off, centre.other, turn))};
   if (finding.status != Status::ok) finding.advice = {"centre.move"};

@@ -247,7 +247,7 @@ MountedTolerance mounted_tolerance(const Case& value) {
   tolerance.top_pivot_behind = hitch.top_pivot_behind->tolerance;
   tolerance.top_pivot_below = hitch.top_pivot_below->tolerance;
   tolerance.top_link = top_link_of(value).tolerance;
-  if (hitch.level_at && !hitch.top_link) tolerance.level = LevelLift{hitch.level_at->value, hitch.level_at->tolerance};
+  if (hitch.level_at && !hitch.top_link) tolerance.level = {hitch.level_at->value, hitch.level_at->tolerance, true};
   const auto both = [](const Stated<MeasuredLength>& a, const Stated<MeasuredLength>& b) {
     return metres(std::hypot(tolerance_of(a).value(), tolerance_of(b).value()));
   };

@@ -230,7 +230,7 @@ TEST_CASE("a top link that was set at a lift: no machine within the tolerances e
     Mounted m = any_mounted(random, false);
     MountedTolerance t = any_tolerance(random);
     t.convergence = t.span = Length{};
-    const LevelLift level{millimetres(random.between(-200, 100)), millimetres(random.between(0, 10))};
+    const LevelLift level{millimetres(random.between(-200, 100)), millimetres(random.between(0, 10)), true};
     m.linkage.top_link = top_link_for(m.linkage, level.lift);
     t.top_link = 1.1 * (t.lower_pivot_behind + t.top_pivot_behind + t.lower_pivot_below + t.top_pivot_below +
                         1.2 * t.lower_link + t.mast + 1.2 * level.tolerance);

@@ -30,6 +30,7 @@ struct MountedRange {
 struct LevelLift {
   Length lift{};
   Length tolerance{};
+  bool stated = false; ///< otherwise the top link was measured
 };
 
 /// How far the true measurements may lie from the stated ones, to either side.
@@ -41,7 +42,7 @@ struct MountedTolerance {
   Length top_pivot_behind{};
   Length top_pivot_below{};
   Length top_link{}; ///< of one that was set by its lift: by how much its length may differ in all
-  std::optional<LevelLift> level{};
+  LevelLift level{};
   Length mast{};        ///< place of the upper hitch point on the implement
   Length span{};        ///< between the lower hitch points; a height difference asks for it
   Length convergence{}; ///< where the lower links meet; a sway asks for it
@@ -88,9 +89,9 @@ inline void mounted_tolerance(const MountedTolerance& t, const char* function) {
                             t.ground,
                             t.pivot};
   for (const Length& length : lengths) not_negative(length.value(), {function, "tolerance", "m"});
-  if (!t.level) return;
-  finite(t.level->lift.value(), {function, "tolerance.level.lift", "m"});
-  not_negative(t.level->tolerance.value(), {function, "tolerance.level.tolerance", "m"});
+  if (!t.level.stated) return;
+  finite(t.level.lift.value(), {function, "tolerance.level.lift", "m"});
+  not_negative(t.level.tolerance.value(), {function, "tolerance.level.tolerance", "m"});
 }
 
 /// The shortest span and convergence within the tolerances still reach as far as the range.
@@ -203,19 +204,19 @@ inline double level_slack(const SideView& v, const SideView::Level& level, doubl
                           double slack, const MountedTolerance& t) noexcept {
   using Plane = Eigen::Vector2d;
   const double lift = v.link * std::sin(raised);
-  const double level_lift = t.level->lift.value();
+  const double level_lift = t.level.lift.value();
   const double width = v.link * std::cos(raised);
   const double level_width = std::sqrt(std::max(0.0, (v.link - level_lift) * (v.link + level_lift)));
   const double shorter = v.link - t.lower_link.value();
   const double high = std::abs(lift) + v.link * half;
-  const double level_high = std::abs(level_lift) + t.level->tolerance.value();
+  const double level_high = std::abs(level_lift) + t.level.tolerance.value();
   if (!(shorter > high && shorter > level_high)) return slack;
   const double least_width = std::sqrt((shorter - high) * (shorter + high));
   const double least_level_width = std::sqrt((shorter - level_high) * (shorter + level_high));
   const double link = t.lower_link.value();
   const double mast = t.mast.value();
   const double set =
-      t.level->tolerance.value() * v.link / least_level_width; // hitch points by the lift, reach and height
+      t.level.tolerance.value() * v.link / least_level_width; // hitch points by the lift, reach and height
   const double reach = link * v.link / least_width;
   const double level_reach = link * v.link / least_level_width;
   const Plane hitch(-width, lift);
@@ -246,7 +247,7 @@ inline double level_slack(const SideView& v, const SideView::Level& level, doubl
       level_off * (v.link + link) / least_level_width +
       std::abs(when_level.x()) * (level_high / least_level_width - std::abs(level_lift) / level_width);
   const double along =
-      apart * moved + turned * mast + by_link * (v.link + link) * link + by_lift * t.level->tolerance.value();
+      apart * moved + turned * mast + by_link * (v.link + link) * link + by_lift * t.level.tolerance.value();
   const double lever = least_lever(v, level, half, moved + reach, t) * (v.top_link - t.top_link.value());
   return lever > 0.0 ? std::min(slack, along / lever * (1.0 + 1e-12)) : slack;
 }
@@ -376,7 +377,7 @@ struct LinkageMotion {
     }
     const double by_cell = half[0] > 0.0 ? pitch_rate(side, at, place[0], half[0]) * half[0] : 0.0;
     double slack = pitch_slack(side, at, half[0], reach, tolerance);
-    for (int round = 0; round < 2 && tolerance.level && is_finite(slack + by_cell); ++round)
+    for (int round = 0; round < 2 && tolerance.level.stated && is_finite(slack + by_cell); ++round)
       slack = level_slack(side, at, place[0], half[0], by_cell, slack, tolerance);
     return {by_cell + slack, reach};
   }

@@ -77,8 +77,8 @@ private:
     const double* pair = ends.data() + paired;
     l.mast_height += pair[2] * t.mast;
     l.mast_forward += pair[3] * t.mast;
-    if (t.level) {
-      l.top_link = top_link_for(l, t.level->lift + at[7] * t.level->tolerance);
+    if (t.level.stated) {
+      l.top_link = top_link_for(l, t.level.lift + at[7] * t.level.tolerance);
     } else {
       l.top_link += at[7] * t.top_link;
     }

@@ -38,19 +38,21 @@ constexpr Phrase phrases[] = {
         "Limit turn or lift so that {end} stays below {limit} in every state, at rest too, or fit a joint that bends "
         "further."},
     Phrase{"centre.unstated", "Kinds and places of the joints, the pin or the turn are not all stated."},
-    Phrase{"centre.off",
-           "Seen from above, with the machine straight, the centre of the wide-angle joint ({end}) lies {along} "
-           "{side} of the pin's centre and {aside} beside it. Turned by {turn}, that alone bends the other joint by "
-           "{far}; with the centre over the pin it would run straight."},
+    Phrase{
+        "centre.off",
+        "Seen from above, with the machine straight, the centre of the wide-angle joint ({end}) lies {along} "
+        "{side} of the {about}'s centre and {aside} beside it. Turned by {turn}, that alone bends the other joint by "
+        "{far}; with the centre over the {about} it would run straight."},
     Phrase{"centre.beyond",
            "The centre of the wide-angle joint lies farther from the pin than the other joint does: this joint does "
            "not serve the turn."},
+    Phrase{"centre.pin", "pin"},
+    Phrase{"centre.pivot", "steering pivot"},
     Phrase{"centre.ahead", "ahead"},
     Phrase{"centre.behind", "behind"},
-    Phrase{
-        "centre.move",
-        "Bring the centre of the wide-angle joint over the pin, by the hitch extension or joint that its manual names; "
-        "the drawbar keeps the position that belongs to its PTO type."},
+    Phrase{"centre.move", "Bring the centre of the wide-angle joint over the {about}, by the hitch extension or joint "
+                          "that its manual names; "
+                          "the drawbar keeps the position that belongs to its PTO type."},
     Phrase{"fixed.unstated", "Places, joints or ends of the section behind the bearing are not all stated."},
     Phrase{"fixed.impossible", "The section behind the bearing cannot be as stated: {why}."},
     Phrase{"fixed.angle",
