@@ -28,6 +28,8 @@ template <class Q> struct WorstCase {
   PoseAt pose;         ///< where `attained` occurs
   Q attained{};        ///< by a driveline within the tolerances
   bool proved = false; ///< value and attained lie within the wanted gap of each other
+  Q loose{};           ///< of difference and uneven running: what measurements within their tolerances were found to
+                       ///< make of it at that pose
 };
 
 /// Extremes over one state.
@@ -60,8 +62,8 @@ struct DrivelineOverRange {
 
 /// The driveline at one place of the pin over a range of attitudes. Every extreme is taken at its proved bound, so that
 /// no attitude of the range is worse. Angles and lengths hold for all measurements within their tolerances. Difference
-/// and uneven running, whose bounds over tolerances are wide, are proved for the measurements as stated; they are no less
-/// than what measurements within the tolerances were found to make of them.
+/// and uneven running, whose bounds over tolerances are wide, are proved for the measurements as stated; beside them
+/// stands what measurements within the tolerances were found to make of them.
 StateExtremes extremes_at(const Driveline& driveline, const Position& pin, const AttitudeRange& attitudes,
                           const DrivelineTolerance& tolerance, bool with_variation);
 

@@ -86,8 +86,8 @@ constexpr Phrase phrases[] = {
     Phrase{"start.unstated",
            "What bounds the torque at a start (overload device or the tractor's PTO clutch) or the strength of a "
            "part of the line is not stated."},
-    Phrase{"start.device",
-           "A harsh start brings up to {value}, where the overload device lets go; {part} may take at most {part_torque}."},
+    Phrase{"start.device", "A harsh start brings up to {value}, where the overload device lets go; {part} may take at "
+                           "most {part_torque}."},
     Phrase{"start.clutch", "A harsh start brings up to {value}, where the tractor's PTO clutch slips; {part} yields at "
                            "{part_torque}."},
     Phrase{"start.gently",
