@@ -23,12 +23,6 @@ template <class Q> WorstCase<Q> at_bound(const Extreme<Q>& extreme, bool least =
   return {least ? extreme.lower : extreme.upper, pose_at(extreme.at), extreme.value, extreme.proved};
 }
 
-/// What is proved for the measurements as stated, or what some within their tolerances were found to make of it.
-template <class Q> void raise(WorstCase<Q>& worst, Q found) {
-  worst.attained = std::max(worst.attained, found);
-  worst.value = std::max(worst.value, found);
-}
-
 StateExtremes trailed_extremes(const Case& value, MachineState state, bool with_variation) {
   return extremes_at(driveline_of(value), pin_of(value), attitudes_of(value, state), trailed_tolerance(value),
                      with_variation);
@@ -55,10 +49,10 @@ StateExtremes mounted_extremes(const Case& value, MachineState state, bool with_
   extremes.longest = at_bound(tolerant.envelope.longest, tolerant.longest_at);
   extremes.shortest = at_bound(tolerant.envelope.shortest, tolerant.shortest_at, true);
   extremes.difference = at_bound(stated.envelope.difference, stated.difference_at);
-  raise(extremes.difference, tolerant.envelope.difference.value);
+  extremes.difference.loose = tolerant.envelope.difference.value;
   if (!stated.envelope.speed_variation) return extremes;
   extremes.variation = at_bound(*stated.envelope.speed_variation, stated.speed_variation_at);
-  raise(extremes.variation, tolerant.envelope.speed_variation->value);
+  extremes.variation.loose = tolerant.envelope.speed_variation->value;
   return extremes;
 }
 
@@ -80,12 +74,12 @@ StateExtremes extremes_at(const Driveline& driveline, const Position& pin, const
     return detail::greatest_within(driveline, pin, tolerance, at, of);
   };
   extremes.difference = at_bound(stated.difference);
-  raise(extremes.difference,
-        radians(within(stated.difference.at, [](const DrivelineState& s) { return math::abs(s.difference).value(); })));
+  extremes.difference.loose =
+      radians(within(stated.difference.at, [](const DrivelineState& s) { return math::abs(s.difference).value(); }));
   if (!stated.speed_variation) return extremes;
   extremes.variation = at_bound(*stated.speed_variation);
-  raise(extremes.variation,
-        within(stated.speed_variation->at, [](const DrivelineState& s) { return s.speed_variation; }));
+  extremes.variation.loose =
+      within(stated.speed_variation->at, [](const DrivelineState& s) { return s.speed_variation; });
   return extremes;
 }
 

@@ -116,9 +116,15 @@ constexpr Phrase phrases[] = {
            "Hitch, kinds of the joints, phase of the yokes, engaged gear or the positions are not all stated."},
     Phrase{"variation.driven",
            "The implement's shaft turns unevenly by {value} of the PTO speed ({speed}) at the worst position "
-           "in which it is driven, both joints in their true planes together, each measurement at the end of its "
-           "tolerance where that was found to be worse. The limits are guide "
+           "in which it is driven, both joints in their true planes together. The limits are guide "
            "values for its angular acceleration, from passenger cars."},
+    Phrase{"variation.loose",
+           "The implement's shaft turns unevenly by {stated} of the PTO speed ({speed}) at the worst position in which "
+           "it is driven, measured as stated; measurements within their tolerances make that {value}."},
+    Phrase{
+        "difference.loose",
+        "As measured the two joint angles differ by {stated} at most in work; measurements within their tolerances "
+        "make that {value}. Unequal angles make the implement run unevenly, twice in every turn, and shake the line."},
     Phrase{"variation.endless",
            "How unevenly the implement's shaft turns has no bound: a joint reaches a right angle, or the yokes "
            "stand out of line."},
@@ -126,17 +132,13 @@ constexpr Phrase phrases[] = {
            "See that both yokes of the intermediate shaft stand in line; a splined tube put together one "
            "position wrong makes it worse."},
     Phrase{"difference.unstated", "Hitch, joints, input connection or the working positions are not all stated."},
-    Phrase{
-        "difference.in_work",
-        "Greatest difference of the two joint angles in work, each measurement at the end of its tolerance where that "
-        "was found to be worse. Unequal angles make the implement run "
-        "unevenly, twice in every turn, and shake the line."},
-    Phrase{
-        "difference.by_pin",
-        "Greatest difference of the two joint angles in work, each measurement at the end of its tolerance where that "
-        "was found to be worse. The pin lies {front_arm} behind the front joint and "
-        "{rear_arm} ahead of the rear one: in a turn the joint nearer to the pin bends more. Unequal angles make "
-        "the implement run unevenly, twice in every turn, and shake the line."},
+    Phrase{"difference.in_work",
+           "Greatest difference of the two joint angles in work. Unequal angles make the implement run "
+           "unevenly, twice in every turn, and shake the line."},
+    Phrase{"difference.by_pin",
+           "Greatest difference of the two joint angles in work. The pin lies {front_arm} behind the front joint and "
+           "{rear_arm} ahead of the rear one: in a turn the joint nearer to the pin bends more. Unequal angles make "
+           "the implement run unevenly, twice in every turn, and shake the line."},
     Phrase{"difference.equalise",
            "Bring both joint centres equally far from the pin (hitch extension, place of the input "
            "connection; the drawbar keeps the position that belongs to its PTO type), so that each joint takes half of "

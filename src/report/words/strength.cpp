@@ -88,8 +88,8 @@ constexpr Phrase phrases[] = {
            "part of the line is not stated."},
     Phrase{"start.device", "A harsh start brings up to {value}, where the overload device lets go; {part} may take at "
                            "most {part_torque}."},
-    Phrase{"start.clutch", "A harsh start brings up to {value}, where the tractor's PTO clutch slips; {part} yields at "
-                           "{part_torque}."},
+    Phrase{"start.clutch", "A harsh start brings up to {value}, where the tractor's PTO clutch slips; {part} may take "
+                           "at most {part_torque}."},
     Phrase{"start.gently",
            "Engage the PTO at low engine speed and let the clutch bite slowly; which setting of the overload "
            "device is right, if any, stands with its finding."},
