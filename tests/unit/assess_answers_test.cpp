@@ -844,6 +844,8 @@ Json semi_mounted() {
   document["implement"]["steering_pivot"] = {{"behind", "200 mm"}, {"lateral", "30 mm"}};
   document["implement"]["support_wheels"] = {{"behind", "3 m"}, {"below", "450 mm"}};
   document["implement"]["input"]["behind"] = "700 mm";
+  document["driveline"]["closed_length"] = "950 mm ± 3 mm";
+  document["driveline"]["closed_overlap"] = "650 mm ± 3 mm";
   for (const char* state : {"working", "turning", "transport"}) {
     document["range"][state]["yaw"] = {"-20 deg", "15 deg"};
     document["range"][state]["roll"] = {"-2 deg", "3 deg"};
