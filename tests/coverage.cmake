@@ -7,25 +7,14 @@ endif()
 set(FIELDSHAFT_COVERAGE_PROGRAMS "unit_;reference_;identity_" CACHE STRING "Beginnings of the programs' names")
 find_program(LLVM_PROFDATA NAMES llvm-profdata-14 llvm-profdata REQUIRED)
 find_program(LLVM_COV NAMES llvm-cov-14 llvm-cov REQUIRED)
+find_program(PYTHON3 NAMES python3 REQUIRED)
 
 list(JOIN FIELDSHAFT_COVERAGE_PROGRAMS "|" beginnings)
 list(FILTER test_programs INCLUDE REGEX "^(${beginnings})")
-set(profiles ${CMAKE_BINARY_DIR}/profiles)
-file(MAKE_DIRECTORY ${profiles})
-set(objects)
 set(counted)
 foreach(program IN LISTS test_programs)
-  add_custom_command(OUTPUT ${profiles}/${program}.profraw
-    COMMAND ${CMAKE_COMMAND} -E env LLVM_PROFILE_FILE=${profiles}/${program}.profraw $<TARGET_FILE:${program}> --minimal
-    DEPENDS ${program} VERBATIM)
-  list(APPEND counted ${profiles}/${program}.profraw)
-  list(APPEND objects -object $<TARGET_FILE:${program}>)
+  list(APPEND counted $<TARGET_FILE:${program}>)
 endforeach()
-list(GET test_programs 0 first)
-add_custom_command(OUTPUT ${profiles}/all.profdata
-  COMMAND ${LLVM_PROFDATA} merge -sparse ${counted} -o ${profiles}/all.profdata
-  DEPENDS ${counted} COMMAND_EXPAND_LISTS VERBATIM)
 add_custom_target(report_coverage
-  COMMAND ${LLVM_COV} report $<TARGET_FILE:${first}> ${objects} -instr-profile=${profiles}/all.profdata
-    -show-branch-summary -ignore-filename-regex "^/usr/|/tests/|/build/"
-  DEPENDS ${profiles}/all.profdata COMMAND_EXPAND_LISTS VERBATIM)
+  COMMAND ${PYTHON3} -B ${CMAKE_CURRENT_SOURCE_DIR}/coverage.py ${LLVM_PROFDATA} ${LLVM_COV} ${CMAKE_BINARY_DIR}/profiles ${counted}
+  DEPENDS ${test_programs} USES_TERMINAL VERBATIM)

@@ -62,6 +62,16 @@ std::string path_of(const std::string& pointer) {
   return path;
 }
 
+/// The other way round.
+Json::json_pointer pointer_of(const std::string& path) {
+  std::string pointer = "/";
+  for (const char c : path) {
+    if (c == '.' || c == '[') pointer += '/';
+    if (c != '.' && c != '[' && c != ']') pointer += c;
+  }
+  return Json::json_pointer(pointer);
+}
+
 std::map<std::string, std::string> entries_of(const Case& value) {
   std::map<std::string, std::string> entries;
   const Json flat = Json::parse(write_case(value)).flatten();
@@ -131,6 +141,21 @@ std::vector<EntryChange> entries_between(const Case& before, const Case& after) 
     if (old_entries.count(path) == 0) changes.push_back({path, "", to});
   }
   return changes;
+}
+
+Case with_entries_of(const Case& other, const std::vector<std::string>& paths, const Case& value) {
+  if (paths.empty()) return value;
+  const Json from = Json::parse(write_case(other));
+  Json to = Json::parse(write_case(value));
+  for (const std::string& path : paths) { // first what goes: it may have stood where another entry comes
+    const Json::json_pointer pointer = pointer_of(path);
+    if (!from.contains(pointer) && to.contains(pointer)) to[pointer.parent_pointer()].erase(pointer.back());
+  }
+  for (const std::string& path : paths) {
+    const Json::json_pointer pointer = pointer_of(path);
+    if (from.contains(pointer)) to[pointer] = from.at(pointer);
+  }
+  return read_case(to.dump());
 }
 
 std::optional<Money> price_of(ChangeKind kind, const Prices& prices) {

@@ -1,5 +1,7 @@
 #include "advise/farm_plan.hpp"
 
+#include "advise/farm_set_up.hpp"
+
 #include <algorithm>
 #include <map>
 #include <numeric>
@@ -32,91 +34,204 @@ namespace advising {
 namespace {
 
 constexpr std::size_t wanted_runners = 2;
-/// Beyond this many options the sets of them are too many to look at each.
-constexpr std::size_t most_options_for_proof = 14;
-constexpr std::size_t most_pairs_for_proof = 4000;
+/// Verdicts of pairs that a search for the plan may ask for: some seconds of a screening.
+constexpr std::size_t most_verdicts = 4'000'000;
+/// Sets of changes that are looked at one by one. Where remedies are among them each is a farm to be changed and
+/// judged.
+constexpr std::size_t most_sets = 16384;
+constexpr std::size_t most_sets_with_remedies = 2000;
 
-/// How far a farm is from full backup with some options taken, and the remedies that fill what they can.
+/// Some changes, and how far the farm is from full backup after them.
 struct Attempt {
   std::vector<std::size_t> options;
-  std::vector<PairPlace> remedies;
+  std::vector<std::size_t> remedies;
   std::size_t lacking = 0; ///< tractors that are still missing, over all implements
   std::vector<std::size_t> without;
+  std::vector<PairPlace> lost;
 
   std::size_t changes() const { return options.size() + remedies.size(); }
 };
 
-/// Better: fewer tractors lacking, then fewer changes.
+/// Better: fewer tractors lacking, then fewer changes, then fewer pairs that worked before.
 bool better(const Attempt& a, const Attempt& b) {
   if (a.lacking != b.lacking) return a.lacking < b.lacking;
-  return a.changes() < b.changes();
+  if (a.changes() != b.changes()) return a.changes() < b.changes();
+  return a.lost.size() < b.lost.size();
 }
 
-std::size_t place_of(const std::vector<FarmImplement>& implements, const std::string& name) {
-  const auto found = std::find_if(implements.begin(), implements.end(),
-                                  [&](const FarmImplement& i) { return i.machine.name == name; });
-  return static_cast<std::size_t>(found - implements.begin());
+template <class List> std::size_t place_named(const List& machines, const std::string& name) {
+  const auto found =
+      std::find_if(machines.begin(), machines.end(), [&](const auto& m) { return m.machine.name == name; });
+  return static_cast<std::size_t>(found - machines.begin());
 }
 
-/// Fills an implement's need from remedies of pairs that do not work yet.
-std::size_t fill_from_remedies(const JudgedFarm& judged, std::size_t implement, std::size_t place_in_base,
-                               std::size_t need, const std::vector<PairPlace>& remedies, Attempt& attempt) {
-  for (const PairPlace& remedy : remedies) {
-    if (need == 0) break;
-    if (remedy.implement != place_in_base || judged.matrix.row(remedy.tractor)[implement].runs()) continue;
-    attempt.remedies.push_back(remedy);
-    --need;
+/// What works with implements that are still there, and no longer with their tractors.
+std::vector<PairPlace> lost_pairs(const JudgedFarm& before, const JudgedFarm& after) {
+  std::vector<PairPlace> lost;
+  for (std::size_t i = 0; i < before.farm.implements.size(); ++i) {
+    const std::size_t now = place_named(after.farm.implements, before.farm.implements[i].machine.name);
+    if (now == after.farm.implements.size()) continue;              // given up, not spoilt
+    for (std::size_t t = 0; t < before.farm.tractors.size(); ++t) { // options only add tractors
+      if (before.matrix.runs(t, i) && !after.matrix.runs(t, now)) lost.push_back({t, i});
+    }
   }
-  return need;
+  return lost;
 }
 
-Attempt attempt_with(FarmJudge& judge, std::vector<std::size_t> options, const std::vector<PairPlace>& remedies) {
-  const JudgedFarm judged = judge.with(options);
-  const std::vector<std::size_t> runners = backup_of(judged.matrix).runners;
-  Attempt attempt;
-  attempt.options = std::move(options);
-  for (std::size_t i = 0; i < runners.size(); ++i) {
-    if (runners[i] >= wanted_runners) continue;
-    const std::size_t in_base = place_of(judge.base().implements, judged.farm.implements[i].machine.name);
-    const std::size_t need = fill_from_remedies(judged, i, in_base, wanted_runners - runners[i], remedies, attempt);
+/// The sets of changes of a farm: its options, then the remedies that were offered.
+class Changes {
+public:
+  explicit Changes(FarmJudge& judge) : judge_(judge), before_(judge.with({})) {}
+
+  std::size_t count() const { return judge_.base().options.size() + judge_.remedies().size(); }
+
+  /// The farm judged after some changes, by their places in ascending order; nothing where they exclude each other.
+  std::optional<Attempt> attempt(const std::vector<std::size_t>& changes) const {
+    Attempt attempt;
+    for (const std::size_t change : changes) {
+      const std::size_t options = judge_.base().options.size();
+      if (change < options) attempt.options.push_back(change);
+      if (change >= options) attempt.remedies.push_back(change - options);
+    }
+    if (!can_be_done(attempt)) return std::nullopt;
+    const JudgedFarm after = judge_.with(attempt.options, attempt.remedies);
+    count_lacking(after, attempt);
+    attempt.lost = lost_pairs(before_, after);
+    return attempt;
+  }
+
+private:
+  bool can_be_done(const Attempt& attempt) const {
+    const auto& options = judge_.base().options;
+    for (std::size_t n = 0; n < attempt.options.size(); ++n) {
+      for (std::size_t m = 0; m < n; ++m) {
+        if (exclude_each_other(options[attempt.options[m]], options[attempt.options[n]])) return false;
+      }
+    }
+    for (std::size_t n = 0; n < attempt.remedies.size(); ++n) {
+      const FarmRemedy& remedy = judge_.remedies()[attempt.remedies[n]];
+      for (std::size_t m = 0; m < n; ++m) { // one way for a pair is enough
+        const PairPlace& other = judge_.remedies()[attempt.remedies[m]].pair;
+        if (other.tractor == remedy.pair.tractor && other.implement == remedy.pair.implement) return false;
+      }
+      for (const std::size_t option : attempt.options) {
+        if (options[option].replaces == remedy.implement) return false;
+      }
+    }
+    return true;
+  }
+
+  /// The implement of today whose work one of the farm after some options does; none for one that is new.
+  std::size_t place_today(const std::vector<std::size_t>& options, const std::string& name) const {
+    const Farm& farm = judge_.base();
+    for (const std::size_t option : options) {
+      const FarmOption& taken = farm.options[option];
+      const bool adds = place_named(taken.implements, name) < taken.implements.size();
+      if (adds && taken.replaces) return place_named(farm.implements, *taken.replaces);
+    }
+    return place_named(farm.implements, name);
+  }
+
+  void lack(std::size_t place_today, std::size_t need, Attempt& attempt) const {
+    if (need == 0) return;
     attempt.lacking += need;
-    if (need > 0 && in_base < judge.base().implements.size()) attempt.without.push_back(in_base);
+    auto& without = attempt.without;
+    const bool noted = std::find(without.begin(), without.end(), place_today) != without.end();
+    if (place_today < judge_.base().implements.size() && !noted) without.push_back(place_today);
   }
-  return attempt;
-}
 
-/// Looks at every set of a size, as long as it could still be better than the best known.
-void try_sets(FarmJudge& judge, const std::vector<PairPlace>& remedies, std::size_t size,
-              std::vector<std::size_t>& chosen, std::size_t next, Attempt& best) {
+  /// An implement that is sold without another in its place is as far from backup as one can be.
+  void count_lacking(const JudgedFarm& after, Attempt& attempt) const {
+    const std::vector<std::size_t> runners = backup_of(after.matrix).runners;
+    for (std::size_t i = 0; i < runners.size(); ++i) {
+      const std::size_t need = wanted_runners - std::min(wanted_runners, runners[i]);
+      lack(place_today(attempt.options, after.farm.implements[i].machine.name), need, attempt);
+    }
+    for (const std::size_t option : attempt.options) {
+      const FarmOption& taken = judge_.base().options[option];
+      if (taken.replaces && taken.implements.empty()) {
+        lack(place_named(judge_.base().implements, *taken.replaces), wanted_runners, attempt);
+      }
+    }
+    std::sort(attempt.without.begin(), attempt.without.end());
+  }
+
+  FarmJudge& judge_;
+  JudgedFarm before_;
+};
+
+/// Looks at every set of a size.
+void try_sets(const Changes& changes, std::size_t size, std::vector<std::size_t>& chosen, std::size_t next,
+              Attempt& best) {
   if (chosen.size() == size) {
-    Attempt attempt = attempt_with(judge, chosen, remedies);
-    if (better(attempt, best)) best = std::move(attempt);
+    std::optional<Attempt> attempt = changes.attempt(chosen);
+    if (attempt && better(*attempt, best)) best = *std::move(attempt);
     return;
   }
-  const std::size_t count = judge.base().options.size();
-  for (std::size_t option = next; option + (size - chosen.size()) <= count; ++option) {
-    chosen.push_back(option);
-    try_sets(judge, remedies, size, chosen, option + 1, best);
+  for (std::size_t change = next; change + (size - chosen.size()) <= changes.count(); ++change) {
+    chosen.push_back(change);
+    try_sets(changes, size, chosen, change + 1, best);
     chosen.pop_back();
   }
 }
 
-/// Takes the option that helps most, again and again.
-Attempt greedy(FarmJudge& judge, const std::vector<PairPlace>& remedies, Attempt best) {
-  for (bool improved = true; improved;) {
-    improved = false;
-    const std::vector<std::size_t> taken = best.options;
-    for (std::size_t option = 0; option < judge.base().options.size(); ++option) {
-      if (std::find(taken.begin(), taken.end(), option) != taken.end()) continue;
-      std::vector<std::size_t> more = taken;
-      more.insert(std::lower_bound(more.begin(), more.end(), option), option);
-      Attempt attempt = attempt_with(judge, std::move(more), remedies);
-      if (!better(attempt, best)) continue;
-      best = std::move(attempt);
-      improved = true;
+/// How many sets of a size there are, or more than `most`.
+std::size_t sets_of(std::size_t count, std::size_t size, std::size_t most) {
+  std::size_t sets = 1;
+  for (std::size_t k = 0; k < size && sets <= most; ++k) sets = sets * (count - k) / (k + 1);
+  return sets;
+}
+
+/// Looks at sets in the order of their size, as long as a larger one could be better and there are not too many;
+/// the size up to which all were looked at, and whether a larger one could still be better.
+struct Looked {
+  std::size_t size = 0;
+  bool all = true;
+};
+Looked look_at_sets(const Changes& changes, std::size_t most, Attempt& best) {
+  Looked looked;
+  std::size_t left = most;
+  for (std::size_t size = 1; size <= changes.count(); ++size) {
+    if (best.lacking == 0 && best.changes() < size) return looked; // larger sets cannot be better
+    const std::size_t sets = sets_of(changes.count(), size, left);
+    if (sets > left) {
+      looked.all = false;
+      return looked;
     }
+    std::vector<std::size_t> chosen;
+    try_sets(changes, size, chosen, 0, best);
+    left -= sets;
+    looked.size = size;
   }
-  return best;
+  return looked;
+}
+
+/// The changes of an attempt with more of them.
+std::vector<std::size_t> with_more(const Attempt& attempt, std::size_t options, std::vector<std::size_t> more) {
+  more.insert(more.end(), attempt.options.begin(), attempt.options.end());
+  for (const std::size_t remedy : attempt.remedies) more.push_back(options + remedy);
+  std::sort(more.begin(), more.end());
+  more.erase(std::unique(more.begin(), more.end()), more.end());
+  return more;
+}
+
+/// Takes the change that helps most, again and again; two at once where none helps alone and there are not too many.
+Attempt step_by_step(const Changes& changes, std::size_t options, std::size_t most, Attempt best) {
+  const auto improve = [&](std::vector<std::size_t> more, Attempt& found) {
+    std::optional<Attempt> attempt = changes.attempt(with_more(best, options, std::move(more)));
+    if (attempt && better(*attempt, found)) found = *std::move(attempt);
+  };
+  for (;;) {
+    Attempt found = best;
+    for (std::size_t one = 0; one < changes.count(); ++one) improve({one}, found);
+    if (!better(found, best) && sets_of(changes.count(), 2, most) <= most) {
+      for (std::size_t one = 0; one < changes.count(); ++one) {
+        for (std::size_t other = one + 1; other < changes.count(); ++other) improve({one, other}, found);
+      }
+    }
+    if (!better(found, best)) return best;
+    best = std::move(found);
+  }
 }
 
 /// The most that one option can do for the backup: the tractors that it may bring to implements which lack one.
@@ -139,46 +254,49 @@ std::size_t most_gain(const FarmOption& option, const Farm& farm, const std::vec
   return gain;
 }
 
-/// No plan that brings `gained` more tractors to implements has fewer changes than this.
+/// No plan that brings `gained` more tractors to implements has fewer changes than this. A remedy changes what several
+/// pairs share: one may bring all of them.
 std::size_t fewest_for(const Farm& farm, const std::vector<std::size_t>& runners, std::size_t gained, bool remedies) {
+  if (gained == 0) return 0;
+  if (remedies) return 1;
   std::vector<std::size_t> gains;
   for (const FarmOption& option : farm.options) gains.push_back(most_gain(option, farm, runners));
   std::sort(gains.rbegin(), gains.rend());
   std::size_t changes = 0;
-  std::size_t sum = 0;
-  for (; sum < gained && changes < gains.size() && gains[changes] > 0; ++changes) sum += gains[changes];
-  if (sum < gained && remedies) changes += gained - sum; // each remedy brings one tractor to one implement
+  for (std::size_t sum = 0; sum < gained && changes < gains.size() && gains[changes] > 0; ++changes) {
+    sum += gains[changes];
+  }
   return changes;
 }
 
 } // namespace
 
-BackupPlan backup_plan(FarmJudge& judge, const std::vector<PairPlace>& remedies) {
+BackupPlan backup_plan(FarmJudge& judge) {
   const Farm& farm = judge.base();
-  const Attempt nothing_done = attempt_with(judge, {}, {});
-  Attempt best = attempt_with(judge, {}, remedies);
-  const bool provable = farm.options.size() <= most_options_for_proof &&
-                        farm.tractors.size() * farm.implements.size() <= most_pairs_for_proof;
-  if (provable) {
-    for (std::size_t size = 1; size <= farm.options.size(); ++size) {
-      if (best.lacking == 0 && best.changes() <= size) break; // larger sets cannot be better
-      std::vector<std::size_t> chosen;
-      try_sets(judge, remedies, size, chosen, 0, best);
-    }
-  } else {
-    best = greedy(judge, remedies, best);
-  }
+  const Changes changes(judge);
+  const Attempt nothing_done = *changes.attempt({});
+  Attempt best = nothing_done;
+  const std::size_t pairs = std::max<std::size_t>(farm.tractors.size() * farm.implements.size(), 1);
+  const std::size_t most =
+      std::min(judge.remedies().empty() ? most_sets : most_sets_with_remedies, most_verdicts / pairs);
+  const Looked looked = look_at_sets(changes, most, best);
+  if (!looked.all) best = step_by_step(changes, farm.options.size(), most, std::move(best));
   BackupPlan plan;
   plan.options = best.options;
-  plan.remedies = best.remedies;
+  for (const std::size_t remedy : best.remedies) {
+    plan.remedies.push_back({judge.remedies()[remedy].pair, judge.remedies()[remedy].set});
+  }
   plan.without = best.without;
-  plan.exact = provable;
+  plan.lost = best.lost;
+  plan.exact = looked.all || (best.lacking == 0 && best.changes() <= looked.size + 1);
   const std::vector<std::size_t> runners = backup_of(judge.with({}).matrix).runners;
-  plan.at_least = provable
-                      ? plan.changes()
-                      : fewest_for(farm, runners, nothing_done.lacking - std::min(nothing_done.lacking, best.lacking),
-                                   !remedies.empty());
+  const std::size_t bound = fewest_for(farm, runners, nothing_done.lacking - best.lacking, !judge.remedies().empty());
+  plan.at_least = plan.exact ? plan.changes() : std::max(bound, std::min(looked.size + 1, plan.changes()));
   return plan;
+}
+
+std::vector<PairPlace> spoilt_by(FarmJudge& judge, std::size_t remedy) {
+  return lost_pairs(judge.with({}), judge.with({}, {remedy}));
 }
 
 } // namespace advising

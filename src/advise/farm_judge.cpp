@@ -80,17 +80,31 @@ bool FarmJudge::touches(const FarmOption& option, const std::string& tractor, co
   });
 }
 
-std::string FarmJudge::key_of(const Farm& farm, const std::vector<std::size_t>& options, PairPlace pair) const {
+std::string FarmJudge::key_of(const Farm& farm, const Changes& changes, PairPlace pair) const {
   const std::string& tractor = farm.tractors[pair.tractor].machine.name;
   const std::string& implement = farm.implements[pair.implement].machine.name;
   std::string key = tractor + '\0' + implement;
-  for (const std::size_t option : options) {
+  for (const std::size_t option : changes.options) {
     if (touches(farm_.options[option], tractor, implement)) key += '\0' + std::to_string(option);
+  }
+  for (const std::size_t remedy : changes.remedies) {
+    if (advising::touches(remedies_[remedy], farm, pair)) key += '\0' + ("r" + std::to_string(remedy));
   }
   return key;
 }
 
-void FarmJudge::assess_pairs(const JudgedFarm& judged, const std::vector<std::size_t>& options) {
+/// A pair that has a remedy of its own works if it does so in one of the usual set-ups or as the remedy sets it up.
+PairRecord FarmJudge::record_with(const Farm& farm, const Changes& changes, PairPlace pair) const {
+  PairRecord record = record_of(farm, pair);
+  for (const std::size_t remedy : changes.remedies) {
+    const std::optional<PairPlace> own = place_of(remedies_[remedy], farm);
+    if (!own || own->tractor != pair.tractor || own->implement != pair.implement) continue;
+    record.code = std::min(record.code, verdict_code(assess(own_case(remedies_[remedy], farm))));
+  }
+  return record;
+}
+
+void FarmJudge::assess_pairs(const JudgedFarm& judged, const Changes& changes) {
   struct Missing {
     std::string key;
     PairPlace pair;
@@ -99,33 +113,38 @@ void FarmJudge::assess_pairs(const JudgedFarm& judged, const std::vector<std::si
   std::vector<Missing> missing;
   for (std::size_t t = 0; t < judged.farm.tractors.size(); ++t) {
     for (std::size_t i = 0; i < judged.farm.implements.size(); ++i) {
-      std::string key = key_of(judged.farm, options, {t, i});
+      std::string key = key_of(judged.farm, changes, {t, i});
       if (known_.count(key) == 0) missing.push_back({std::move(key), {t, i}, {}});
     }
   }
-  executor_(missing.size(), [&](std::size_t n) { missing[n].record = record_of(judged.farm, missing[n].pair); });
+  executor_(missing.size(),
+            [&](std::size_t n) { missing[n].record = record_with(judged.farm, changes, missing[n].pair); });
   for (Missing& entry : missing) known_.emplace(std::move(entry.key), std::move(entry.record));
 }
 
-JudgedFarm FarmJudge::with(const std::vector<std::size_t>& options) {
+JudgedFarm FarmJudge::with(const std::vector<std::size_t>& options, const std::vector<std::size_t>& remedies) {
   JudgedFarm judged{with_options(farm_, options), {}};
   if (depth_ == StudyDepth::screening) {
     if (options.empty() && !screened_base_) screened_base_ = screened_matrix(farm_, executor_);
     judged.matrix = options.empty() ? *screened_base_ : screened_matrix(judged.farm, executor_);
     return judged;
   }
-  assess_pairs(judged, options);
+  const Changes changes{options, remedies};
+  for (const std::size_t remedy : remedies) {
+    if (place_of(remedies_[remedy], judged.farm)) carry_out(remedies_[remedy], judged.farm);
+  }
+  assess_pairs(judged, changes);
   judged.matrix = VerdictMatrix(judged.farm.tractors.size(), judged.farm.implements.size());
   for (std::size_t t = 0; t < judged.farm.tractors.size(); ++t) {
     for (std::size_t i = 0; i < judged.farm.implements.size(); ++i) {
-      judged.matrix.row(t)[i] = known_.at(key_of(judged.farm, options, {t, i})).code;
+      judged.matrix.row(t)[i] = known_.at(key_of(judged.farm, changes, {t, i})).code;
     }
   }
   return judged;
 }
 
 PairRecord FarmJudge::record(const JudgedFarm& judged, const std::vector<std::size_t>& options, PairPlace pair) {
-  if (depth_ == StudyDepth::certified) return known_.at(key_of(judged.farm, options, pair));
+  if (depth_ == StudyDepth::certified) return known_.at(key_of(judged.farm, {options, {}}, pair));
   PairRecord record;
   record.code = judged.matrix.at(pair.tractor, pair.implement);
   record.gears = screened_gears(judged.farm, pair);

@@ -5,6 +5,7 @@
 #include <fieldshaft/cost.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -29,13 +30,20 @@ const FarmImplement* replaced_implement(const Farm& farm, const FarmOption& opti
   return nullptr;
 }
 
-/// What a machine will be worth at the end of the study; nothing where that is not stated.
-double value_at_end(const MachineCost& cost, double years, double hours_a_year) {
+/// What a machine will be worth at the end of the study, as stated or by its class; nothing where that is not stated.
+double class_value_at_end(const MachineCost& cost, double years, double hours_a_year) {
   if (cost.value_at_end) return cost.value_at_end->amount;
   const Stated<Money>& list = cost.list_price ? cost.list_price : cost.price;
   if (!cost.value_class || !list) return 0.0;
   const ValueClass& value_class = value_class_named(*cost.value_class);
   return list->amount * remaining_value(value_class, cost.age.value_or(0.0) + years, hours(hours_a_year)).value;
+}
+
+/// The same, but never more than is paid or fetched for it at the start, where that is stated: the class is a mean of
+/// list prices, and a cheap machine does not become a dear one by growing older.
+double value_at_end(const MachineCost& cost, const Stated<Money>& at_start, double years, double hours_a_year) {
+  const double by_class = class_value_at_end(cost, years, hours_a_year);
+  return at_start ? std::min(at_start->amount, by_class) : by_class;
 }
 
 /// Repair of a year, mean over the study; nothing where it is not stated.
@@ -67,12 +75,12 @@ double yearly_ownership(const Weighing& w, const Factors& factors) {
   const double interest = *w.farm.interest * factors.interest;
   const double hours_a_year = hours_of_option(w.option) * factors.hours;
   const Money price = {w.option.cost.price->amount * factors.price, w.currency};
-  const Money salvage = {value_at_end(w.option.cost, years, hours_a_year), w.currency};
+  const Money salvage = {value_at_end(w.option.cost, price, years, hours_a_year), w.currency};
   double total = ownership_cost(price, salvage, interest, years).total.amount;
   if (w.replaced == nullptr) return total;
   const double sold = w.option.sold_for ? w.option.sold_for->amount : 0.0;
   const double old_hours = in(w.replaced->hours.value_or(Time{}), unit::hour) * factors.hours;
-  const Money old_end = {value_at_end(w.replaced->cost, years, old_hours), w.currency};
+  const Money old_end = {value_at_end(w.replaced->cost, w.option.sold_for, years, old_hours), w.currency};
   return total - ownership_cost({sold, w.currency}, old_end, interest, years).total.amount;
 }
 
@@ -131,10 +139,43 @@ std::vector<std::string> missing_money(const Farm& farm, std::size_t option) {
   return missing;
 }
 
+/// Repairs of a bought tractor are counted by its hours of work where the tractor itself states their class.
+bool counts_repair(const FarmOption& option) {
+  const auto by_the_hour = [](const FarmTractor& tractor) { return tractor.cost.repair_class.has_value(); };
+  const bool tractors = !option.tractors.empty() && option.implements.empty() &&
+                        std::all_of(option.tractors.begin(), option.tractors.end(), by_the_hour);
+  return option.cost.repair_class || tractors;
+}
+
+/// Whether the implements in the place of another one are stated with other hours than it has.
+bool other_hours(const Weighing& w) {
+  if (w.replaced == nullptr || w.option.implements.empty() || !w.replaced->hours) return false;
+  const double old_hours = in(*w.replaced->hours, unit::hour);
+  double new_hours = 0.0;
+  for (const FarmImplement& implement : w.option.implements) {
+    new_hours += in(implement.hours.value_or(Time{}), unit::hour);
+  }
+  constexpr double rounding = 1e-9;
+  return std::abs(new_hours - old_hours) > rounding * old_hours;
+}
+
+/// Whether a value at the end was held at what is paid or fetched at the start.
+bool value_was_held(const Weighing& w) {
+  const double years = *w.farm.years;
+  const auto held = [&](const MachineCost& cost, const Stated<Money>& at_start, double hours_a_year) {
+    return value_at_end(cost, at_start, years, hours_a_year) < class_value_at_end(cost, years, hours_a_year);
+  };
+  if (held(w.option.cost, w.option.cost.price, hours_of_option(w.option))) return true;
+  return w.replaced != nullptr &&
+         held(w.replaced->cost, w.option.sold_for, in(w.replaced->hours.value_or(Time{}), unit::hour));
+}
+
 void add_remarks(const Weighing& w, PayOff& result) {
   const bool has_machines = !w.option.implements.empty() || !w.option.tractors.empty();
   if (!states_value(w.option.cost)) result.remarks.push_back("farm.remark.worth_nothing");
-  if (has_machines && !w.option.cost.repair_class) result.remarks.push_back("farm.remark.no_repair");
+  if (value_was_held(w)) result.remarks.push_back("farm.remark.value_held");
+  if (other_hours(w)) result.remarks.push_back("farm.remark.other_hours");
+  if (has_machines && !counts_repair(w.option)) result.remarks.push_back("farm.remark.no_repair");
   if (w.replaced != nullptr && !states_value(w.replaced->cost))
     result.remarks.push_back("farm.remark.old_worth_nothing");
   if (w.without.outside_fuel_range || w.with.outside_fuel_range) result.remarks.push_back("farm.remark.fuel_range");

@@ -33,6 +33,9 @@ private:
 
 const FarmDriveline* driveline_at(const Farm& farm, std::size_t place);
 
+/// Whether a farm can take one of two options only: both replace the same implement, or add things of one name.
+bool exclude_each_other(const FarmOption& a, const FarmOption& b);
+
 /// A set-up of a pair with its screened verdict; no whole assessment of it is better.
 struct ScreenedSetUp {
   VerdictCode bound;

@@ -19,7 +19,7 @@ std::vector<PairRemedies> remedies_of(const Farm& farm, const FarmStudy& study, 
   std::vector<PairRemedies> found;
   for (std::size_t t = 0; t < study.tractors.size(); ++t) {
     for (std::size_t i = 0; i < study.implements.size(); ++i) {
-      if (!study.verdicts.runs(t, i)) found.push_back({{t, i}, {}});
+      if (!study.verdicts.runs(t, i)) found.push_back({{t, i}, {}, {}});
     }
   }
   settings.executor(found.size(), [&](std::size_t n) {
@@ -30,16 +30,17 @@ std::vector<PairRemedies> remedies_of(const Farm& farm, const FarmStudy& study, 
   return found;
 }
 
-/// Pairs whose whole case a verified set of changes heals.
-std::vector<PairPlace> healed_pairs(const std::vector<PairRemedies>& all) {
-  std::vector<PairPlace> healed;
-  for (const PairRemedies& entry : all) {
-    const bool whole = std::any_of(entry.remedies.sets.begin(), entry.remedies.sets.end(), [](const Remedy& remedy) {
-      return remedy.left.empty() && verdict_code(remedy.after).runs();
-    });
-    if (whole) healed.push_back(entry.pair);
+/// What the first set that heals a pair does to the others.
+void note_what_is_spoilt(FarmJudge& judge, FarmStudy& study) {
+  const auto of_pair = [](const FarmRemedy& remedy, PairPlace pair) {
+    return remedy.pair.tractor == pair.tractor && remedy.pair.implement == pair.implement;
+  };
+  const std::vector<FarmRemedy>& all = judge.remedies();
+  for (PairRemedies& entry : study.remedies) {
+    const auto first =
+        std::find_if(all.begin(), all.end(), [&](const FarmRemedy& remedy) { return of_pair(remedy, entry.pair); });
+    if (first != all.end()) entry.spoils = spoilt_by(judge, static_cast<std::size_t>(first - all.begin()));
   }
-  return healed;
 }
 
 void name_machines(const Farm& farm, FarmStudy& study) {
@@ -74,7 +75,9 @@ FarmStudy study_farm(const Farm& farm, const FarmStudySettings& settings) {
   study.backup = backup_of(study.verdicts);
   if (certified && settings.remedies) study.remedies = remedies_of(farm, study, settings);
   if (certified) study.changeovers = changeovers_of(farm, study);
-  study.plan = backup_plan(judge, healed_pairs(study.remedies));
+  judge.offer(farm_remedies(farm, study));
+  note_what_is_spoilt(judge, study);
+  study.plan = backup_plan(judge);
   study.speeds = speed_answers(farm, study);
   for (std::size_t option = 0; option < farm.options.size(); ++option) study.pay_offs.push_back(pay_off(judge, option));
   return study;

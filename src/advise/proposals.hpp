@@ -52,6 +52,9 @@ void propose_range(const Situation& now, const Finding& finding, Proposals& prop
 void propose_guards(const Situation& now, const Finding& finding, Proposals& proposals);
 void propose_dynamics(const Situation& now, const Finding& finding, Proposals& proposals);
 
+/// Whether a rotor slow enough for its tip limits would no longer cut, so that no gearbox is offered.
+bool too_slow_to_cut(const Case& value, const Assessment& assessment);
+
 /// A number or a name of a finding's facts; empty where it has none.
 std::optional<double> amount_fact(const Finding& finding, std::string_view name);
 

@@ -116,10 +116,17 @@ void propose_lift(const Situation& now, const Finding& finding, MachineState sta
                   [state, left](Case& c) { range_at(c.range, state)->lift = left; }});
 }
 
-/// The PTO off before turning, where turning is what is too much and work alone is not.
+/// Whether the driveline stands soon after the PTO is off: what runs on behind it does not drive it.
+bool comes_to_rest(const Case& value) {
+  const auto& rotor = value.implement.rotor;
+  return (rotor && !rotor->present) || (value.start && value.start->overrunning_clutch == true);
+}
+
+/// The PTO off before turning, where turning is what is too much and work alone is not. A rotor that drives the line
+/// through the turn would bend its joints at full speed: the lever is no standstill.
 void propose_rest(const Situation& now, Proposals& proposals) {
   const auto& turning = now.value.range.turning;
-  if (!turning || turning->driven != true) return;
+  if (!turning || turning->driven != true || !comes_to_rest(now.value)) return;
   add(proposals, {ChangeKind::disengage_in_turns, "", {}, [](Case& c) { c.range.turning->driven = false; }});
 }
 

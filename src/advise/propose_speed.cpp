@@ -4,6 +4,10 @@
 #include "assess/interface.hpp"
 
 #include <fieldshaft/pto.hpp>
+#include <fieldshaft/rotor.hpp>
+
+#include <algorithm>
+#include <cmath>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -141,39 +145,52 @@ void propose_without_adaptor(Proposals& proposals) {
   add(proposals, {ChangeKind::remove_adaptor, "", {}, [](Case& c) { c.driveline.adaptor = Fitted<Adaptor>{}; }});
 }
 
-struct Tips {
-  double speed;
-  double limit;
-};
-
-/// Tips that are too fast, and their limit.
-std::optional<Tips> tips_of(const Finding& finding) {
-  if (finding.check == Check::overspeed_at_high_idle) {
-    const auto speed = amount_fact(finding, "tip_speed");
-    const auto limit = amount_fact(finding, "tip_limit");
-    if (!speed || !limit) return std::nullopt;
-    return Tips{*speed, *limit};
+/// What share of their speed the tips may keep by a finding on them; one where they are slow enough.
+double bearable_tips(const Assessment& assessment, Check check) {
+  const Finding* finding = assessment.find(check);
+  if (finding == nullptr) return 1.0;
+  std::optional<double> speed = amount_fact(*finding, "tip_speed");
+  std::optional<double> limit = amount_fact(*finding, "tip_limit");
+  if (check == Check::tip_speed && finding->value && finding->limit) {
+    speed = finding->value->si;
+    limit = finding->limit->si;
   }
-  if (!finding.value || !finding.limit) return std::nullopt;
-  return Tips{finding.value->si, finding.limit->si};
+  return speed && limit && *speed > *limit ? *limit / *speed : 1.0;
 }
 
-/// A gearbox that brings the tips within the limit that was passed, rounded down to 5 r/min.
-void propose_rotor_gear(const Situation& now, const Finding& finding, Proposals& proposals) {
-  const auto& rotor = now.value.implement.rotor;
-  if (!rotor || !rotor->present || !rotor->item.rotor_speed) return;
-  const auto tips = tips_of(finding);
-  if (!tips || !(tips->speed > tips->limit)) return;
-  const double share = tips->limit / tips->speed;
-  const AngularSpeed speed = rpm(5.0 * std::floor(in(*rotor->item.rotor_speed, unit::rpm) * share / 5.0));
-  if (!(speed > AngularSpeed{})) return;
+/// The rotor's speed with which its tips keep both limits, as set and at high idle, rounded down to 5 r/min; nothing
+/// where they do already.
+std::optional<AngularSpeed> slower_rotor(const Case& value, const Assessment& assessment) {
+  const auto& rotor = value.implement.rotor;
+  if (!rotor || !rotor->present || !rotor->item.rotor_speed) return std::nullopt;
+  const double share =
+      std::min(bearable_tips(assessment, Check::tip_speed), bearable_tips(assessment, Check::overspeed_at_high_idle));
+  if (!(share < 1.0)) return std::nullopt;
+  return rpm(5.0 * std::floor(in(*rotor->item.rotor_speed, unit::rpm) * share / 5.0));
+}
+
+/// Whether tips at a rotor's speed still reach the published speed at which stalks are cut at all.
+bool still_cuts(const Case& value, AngularSpeed speed) {
+  const Stated<Length>& radius = value.implement.rotor->item.tip_radius;
+  return speed > AngularSpeed{} && radius && !(tip_speed(speed, *radius) < cutting_speeds.front().low);
+}
+
+/// A gearbox that brings the tips within both limits and leaves the rotor fit for its work.
+void propose_rotor_gear(const Situation& now, Proposals& proposals) {
+  const auto speed = slower_rotor(now.value, now.assessment);
+  if (!speed || !still_cuts(now.value, *speed)) return;
   add(proposals, {ChangeKind::rotor_gear,
                   "",
-                  {fact("speed", speed), fact("own_speed", *rotor->item.rotor_speed)},
-                  [speed](Case& c) { c.implement.rotor->item.rotor_speed = speed; }});
+                  {fact("speed", *speed), fact("own_speed", *now.value.implement.rotor->item.rotor_speed)},
+                  [speed = *speed](Case& c) { c.implement.rotor->item.rotor_speed = speed; }});
 }
 
 } // namespace
+
+bool too_slow_to_cut(const Case& value, const Assessment& assessment) {
+  const auto speed = slower_rotor(value, assessment);
+  return speed && !still_cuts(value, *speed);
+}
 
 void propose_speed(const Situation& now, const Finding& finding, Proposals& proposals) {
   switch (finding.check) {
@@ -193,11 +210,11 @@ void propose_speed(const Situation& now, const Finding& finding, Proposals& prop
   case Check::adaptor: propose_without_adaptor(proposals); break;
   case Check::tip_speed:
     propose_gears(now, proposals);
-    propose_rotor_gear(now, finding, proposals);
+    propose_rotor_gear(now, proposals);
     break;
   case Check::overspeed_at_high_idle:
     propose_gears(now, proposals);
-    propose_rotor_gear(now, finding, proposals);
+    propose_rotor_gear(now, proposals);
     break;
   case Check::power_reserve:
   case Check::whole_load: propose_gears(now, proposals); break;

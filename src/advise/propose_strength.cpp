@@ -23,6 +23,20 @@ const double between_schools =
 /// A friction clutch of ordinary make; its true scatter is in its papers.
 constexpr double usual_scatter = 0.15;
 
+/// How much a clutch between input shaft and yoke moves the rear joint away from the shaft. Source: common practice, no
+/// source; the part's papers say it, and the joint is to be measured anew.
+const Length shortest_clutch = millimetres(80);
+const Length longest_clutch = millimetres(150);
+
+/// The joint at the implement with a clutch of any usual length before it: what passes passes with all of them.
+void move_joint_by_clutch(Case& c) {
+  auto& section = c.driveline.fixed_section;
+  Stated<MeasuredLength>& joint = section ? section->rear_joint : c.driveline.rear_joint;
+  if (!joint) return; // unstated as before: nothing that needs it passes
+  joint->value += 0.5 * (shortest_clutch + longest_clutch);
+  joint->tolerance += 0.5 * (longest_clutch - shortest_clutch);
+}
+
 bool judges_peak(Check check) {
   switch (check) {
   case Check::root_torsion:
@@ -93,7 +107,7 @@ void propose_setting(const Situation& now, Proposals& proposals) {
   add(proposals, setting_proposal(setting, *device->item.setting, *window));
 }
 
-/// A friction clutch at the implement end, set as low as the work lets it be.
+/// A friction clutch at the implement end, set as low as the work lets it be. It has a length of its own.
 void propose_device(const Situation& now, Proposals& proposals) {
   const auto window = window_of(now.assessment);
   if (!now.value.overload || now.value.overload->present || !window) return;
@@ -112,9 +126,12 @@ void propose_device(const Situation& now, Proposals& proposals) {
                   {fact("setting", setting),
                    {"lowest", Amount{lowest, Kind::torque}},
                    {"highest", Amount{highest, Kind::torque}},
-                   {"scatter", Amount{100.0 * usual_scatter, Kind::number}}},
+                   {"scatter", Amount{100.0 * usual_scatter, Kind::number}},
+                   fact("shortest", shortest_clutch),
+                   fact("longest", longest_clutch)},
                   [device](Case& c) {
                     c.overload = Fitted<OverloadDevice>{true, device};
+                    move_joint_by_clutch(c);
                   }});
 }
 

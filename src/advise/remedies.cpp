@@ -138,6 +138,7 @@ public:
     set_goal();
     search_from(root);
     take_best();
+    note_hopeless_tips();
     found_.search.ranges = states_.examined() - examined_before;
     return std::move(found_);
   }
@@ -346,6 +347,15 @@ private:
     for (Remedy& remedy : remedies) {
       if (static_cast<int>(found_.sets.size()) >= options_.most_sets) break;
       if (verify(remedy)) found_.sets.push_back(std::move(remedy));
+    }
+  }
+
+  /// Tips that nothing heals because a rotor within their limits would no longer cut.
+  void note_hopeless_tips() {
+    if (!too_slow_to_cut(start_, base_)) return;
+    for (const Check check : {Check::tip_speed, Check::overspeed_at_high_idle}) {
+      const bool healed = !found_.sets.empty() && !among(found_.sets.front().left, check);
+      if (among(goal_, check) && !healed) found_.without_remedy.push_back(check);
     }
   }
 

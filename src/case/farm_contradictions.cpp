@@ -232,6 +232,30 @@ void check_option_gears(const Farm& farm, const FarmOption& option, const std::s
   }
 }
 
+template <class T>
+void check_agrees(const Stated<T>& of_option, const Stated<T>& of_tractor, const std::string& path, const char* key,
+                  const std::string& tractor, Problems& problems) {
+  if (!of_option || !of_tractor || *of_option == *of_tractor) return;
+  problems.push_back(
+      {path + "." + key, "another one than " + tractor + "." + key, "the same in both places, or in one place only"});
+}
+
+/// What a bought tractor costs may stand with the option or with the tractor; its repairs would be counted twice.
+void check_bought_tractors(const FarmOption& option, const std::string& path, Problems& problems) {
+  for (std::size_t i = 0; i < option.tractors.size(); ++i) {
+    const MachineCost& cost = option.tractors[i].cost;
+    const std::string tractor = at(path + ".tractors", i);
+    if (option.cost.repair_class && cost.repair_class) {
+      problems.push_back({path + ".repair_class", "repairs here and at " + tractor + ".repair_class",
+                          "repairs in one place only: at the tractor they go by its hours of work"});
+    }
+    if (option.tractors.size() + option.implements.size() > 1) continue; // then the option's are of all together
+    check_agrees(option.cost.age, cost.age, path, "age", tractor, problems);
+    check_agrees(option.cost.hours_so_far, cost.hours_so_far, path, "hours_so_far", tractor, problems);
+    check_agrees(option.cost.list_price, cost.list_price, path, "list_price", tractor, problems);
+  }
+}
+
 void check_option(const Farm& farm, const FarmOption& option, const std::string& path, PricesOfFarm& prices,
                   Problems& problems) {
   for (std::size_t i = 0; i < option.tractors.size(); ++i)
@@ -241,6 +265,7 @@ void check_option(const Farm& farm, const FarmOption& option, const std::string&
   for (std::size_t i = 0; i < option.drivelines.size(); ++i)
     check_driveline(option.drivelines[i], at(path + ".drivelines", i), problems);
   check_option_gears(farm, option, path, problems);
+  check_bought_tractors(option, path, problems);
   check_cost(option.cost, path, prices, problems);
   prices.look(option.sold_for, path + ".sold_for");
   const bool changes = option.tractor || !option.gears.empty() || !option.stubs.empty() || option.arrangement ||

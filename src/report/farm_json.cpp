@@ -63,15 +63,26 @@ Json standstill_json(const FarmStudy& study, const std::vector<Standstill>& list
   return json;
 }
 
+Json places_json(const FarmStudy& study, const std::vector<PairPlace>& pairs) {
+  Json list = Json::array();
+  for (const PairPlace& pair : pairs) {
+    list.push_back({{"tractor", study.tractors[pair.tractor]}, {"implement", study.implements[pair.implement]}});
+  }
+  return list;
+}
+
 Json plan_json(const FarmStudy& study) {
   const BackupPlan& plan = study.plan;
   Json remedies = Json::array();
-  for (const PairPlace& pair : plan.remedies) {
-    remedies.push_back({{"tractor", study.tractors[pair.tractor]}, {"implement", study.implements[pair.implement]}});
+  for (const PlannedRemedy& pair : plan.remedies) {
+    remedies.push_back({{"tractor", study.tractors[pair.tractor]},
+                        {"implement", study.implements[pair.implement]},
+                        {"set", pair.set}});
   }
   return {{"options", names_at(study.options, plan.options)},
           {"remedies", remedies},
           {"without_backup", names_at(study.implements, plan.without)},
+          {"lost", places_json(study, plan.lost)},
           {"changes", plan.changes()},
           {"at_least", plan.at_least},
           {"exact", plan.exact}};
@@ -167,6 +178,7 @@ Json remedy_json(const FarmStudy& study, const PairRemedies& entry, UnitStyle st
   return {{"tractor", study.tractors[entry.pair.tractor]},
           {"implement", study.implements[entry.pair.implement]},
           {"sets", sets},
+          {"spoils", places_json(study, entry.spoils)},
           {"state_first", entry.remedies.state_first}};
 }
 

@@ -171,26 +171,59 @@ void add_backup(Page& page, const FarmStudy& study) {
   page.add(std::move(lines));
 }
 
-void add_plan(Page& page, const FarmStudy& study) {
+std::string changes_text(const Remedy& remedy, UnitStyle style) {
+  std::vector<std::string> changes;
+  for (const Change& change : remedy.changes) changes.push_back(rendering::change_text(change, style));
+  return joined(changes, " ");
+}
+
+std::string pairs_at(const FarmStudy& study, const std::vector<PairPlace>& places) {
+  std::vector<PairNames> pairs;
+  for (const PairPlace& pair : places)
+    pairs.push_back({study.tractors[pair.tractor], study.implements[pair.implement]});
+  return joined(names_of_pairs(pairs), "; ");
+}
+
+std::string step_text(const FarmStudy& study, const PlannedRemedy& step, UnitStyle style) {
+  std::string changes;
+  for (const PairRemedies& entry : study.remedies) {
+    if (entry.pair.tractor == step.tractor && entry.pair.implement == step.implement)
+      changes = changes_text(entry.remedies.sets.at(step.set), style);
+  }
+  return say("farm.plan.remedy", {{"tractor", study.tractors[step.tractor]},
+                                  {"implement", study.implements[step.implement]},
+                                  {"changes", changes}});
+}
+
+/// What a plan is worth: proved where every set that could be better was judged, and never called so elsewhere.
+void add_worth_of_plan(Page& page, const BackupPlan& plan, bool any) {
+  if (plan.exact) {
+    if (any) page.add(Paragraph{say("farm.plan.exact")});
+    return;
+  }
+  page.add(Paragraph{any ? say("farm.plan.bound", {{"n", std::to_string(plan.at_least)}}) : say("farm.plan.not_all")});
+}
+
+void add_plan(Page& page, const FarmStudy& study, UnitStyle style) {
   const BackupPlan& plan = study.plan;
   List list{ListKind::numbered, {}};
   for (const std::size_t option : plan.options) {
     list.items.emplace_back(say("farm.plan.option", {{"option", study.options[option]}}));
   }
-  for (const PairPlace& pair : plan.remedies) {
-    list.items.emplace_back(say("farm.plan.remedy", {{"tractor", study.tractors[pair.tractor]},
-                                                     {"implement", study.implements[pair.implement]}}));
-  }
-  page.add(Heading{1, say("farm.heading.plan")});
+  for (const PlannedRemedy& step : plan.remedies) list.items.emplace_back(step_text(study, step, style));
+  page.add(Heading{1, say(plan.exact ? "farm.heading.plan" : "farm.heading.some_plan")});
   const bool any = !list.items.empty();
   if (any) page.add(std::move(list));
-  if (!any) page.add(Paragraph{say(plan.without.empty() ? "farm.plan.none" : "farm.plan.no_way")});
-  if (!plan.without.empty()) {
-    page.add(Paragraph{say("farm.plan.without", {{"implements", names_at(study.implements, plan.without)}})});
+  if (!any) {
+    const char* nothing = plan.exact ? "farm.plan.no_way" : "farm.plan.none_found";
+    page.add(Paragraph{say(plan.without.empty() ? "farm.plan.none" : nothing)});
   }
-  if (!any) return;
-  page.add(
-      Paragraph{plan.exact ? say("farm.plan.exact") : say("farm.plan.bound", {{"n", std::to_string(plan.at_least)}})});
+  if (!plan.without.empty()) {
+    page.add(Paragraph{say(plan.exact ? "farm.plan.without" : "farm.plan.still_without",
+                           {{"implements", names_at(study.implements, plan.without)}})});
+  }
+  if (!plan.lost.empty()) page.add(Paragraph{say("farm.plan.lost", {{"pairs", pairs_at(study, plan.lost)}})});
+  if (any || !plan.without.empty()) add_worth_of_plan(page, plan, any);
 }
 
 const char* answer_phrase(Pays pays) {
@@ -234,7 +267,9 @@ void add_speed(Page& page, const FarmStudy& study, const SpeedAnswer& answer) {
 // Money ----------------------------------------------------------------------------------------------------
 
 std::string payback_text(const PayOff& pay_off) {
-  if (!pay_off.payback || pay_off.payback->outside != nullptr) return say("farm.payback.never");
+  if (!pay_off.payback || pay_off.payback->outside != nullptr) {
+    return say(pay_off.pays == Pays::yes ? "farm.payback.by_sale" : "farm.payback.never");
+  }
   return say("farm.payback.years", {{"years", format_number(pay_off.payback->value, 1)}});
 }
 
@@ -348,12 +383,14 @@ std::string remedy_text(const FarmStudy& study, const PairRemedies& entry, UnitS
     return say("farm.remedy.state", {{"pair", pair}, {"entries", joined(found.state_first)}});
   }
   const Remedy& first = found.sets.front();
-  std::vector<std::string> changes;
-  for (const Change& change : first.changes) changes.push_back(rendering::change_text(change, style));
-  if (!whole) return say("farm.remedy.partly", {{"pair", pair}, {"changes", joined(changes, " ")}});
-  if (!first.price) return say("farm.remedy.found", {{"pair", pair}, {"changes", joined(changes, " ")}});
-  return say("farm.remedy.price",
-             {{"pair", pair}, {"changes", joined(changes, " ")}, {"price", rendering::price_text(*first.price)}});
+  const std::string changes = changes_text(first, style);
+  if (!whole) return say("farm.remedy.partly", {{"pair", pair}, {"changes", changes}});
+  std::string text = first.price
+                         ? say("farm.remedy.price",
+                               {{"pair", pair}, {"changes", changes}, {"price", rendering::price_text(*first.price)}})
+                         : say("farm.remedy.found", {{"pair", pair}, {"changes", changes}});
+  if (!entry.spoils.empty()) text += " " + say("farm.remedy.spoils", {{"pairs", pairs_at(study, entry.spoils)}});
+  return text;
 }
 
 void add_remedies(Page& page, const FarmStudy& study, UnitStyle style) {
@@ -398,7 +435,7 @@ Page page_of(const FarmStudy& study, UnitStyle style) {
   add_matrix(page, study);
   add_runs(page, study);
   add_backup(page, study);
-  add_plan(page, study);
+  add_plan(page, study, style);
   for (const SpeedAnswer& answer : study.speeds) {
     if (answer.speed > rpm(540) * 1.5) add_speed(page, study, answer);
   }

@@ -92,6 +92,8 @@ const char* why_without(Check check) {
   case Check::fouling: return "remedies.why.fouling";
   case Check::run_down: return "remedies.why.run_down";
   case Check::overspeed_in_other_gears: return "remedies.why.other_gears";
+  case Check::tip_speed:
+  case Check::overspeed_at_high_idle: return "remedies.why.tips";
   case Check::turn_limit:
   case Check::lift_limit: return "remedies.why.follows";
   default: return "remedies.why.none";

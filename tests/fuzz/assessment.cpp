@@ -1,5 +1,6 @@
 // Assessments of example cases with entries left out, moved and exchanged: none crashes, none passes on a number that
-// is none, and leaving entries out alone never gives a pass that was none before.
+// is none, and leaving entries out alone never gives a pass that was none before. Proofs over a range take a thousand
+// times as long as all the rest, and reports ten times: a few inputs get them, by a hash that a fuzzer cannot steer.
 
 #include "input.hpp"
 
@@ -88,8 +89,10 @@ std::map<Check, Status> statuses(const Assessment& assessment) {
 } // namespace
 
 int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+  const std::uint64_t lot = fuzzing::hash(data, size);
   fuzzing::Bytes bytes(data, size);
   Json document = examples()[bytes.choice(examples().size())];
+  if (lot % 128 != 0) document.erase("range");
   for (int i = 0; i < 12 && !bytes.empty(); ++i) {
     Json* parent = nullptr;
     std::string key;
@@ -108,8 +111,10 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   fuzzing::require(assessed.result.has_value() != !assessed.problem.empty(), "findings or a problem, one of the two");
   if (!assessed.result) return 0;
   check_findings(*assessed.result);
-  fuzzing::require(!to_text(*assessed.result).empty() && !to_json(*assessed.result, UnitStyle::us).empty(),
-                   "every assessment can be reported");
+  if (lot % 16 == 0) {
+    fuzzing::require(!to_text(*assessed.result).empty() && !to_json(*assessed.result, UnitStyle::us).empty(),
+                     "every assessment can be reported");
+  }
 
   // The same case without its driveline's measurements must not have passed more checks.
   Json lacking = document;

@@ -32,7 +32,7 @@ int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) try {
   const Position pin(metres(-bytes.number(0, 0.8)), metres(bytes.number(-0.3, 0.3)), metres(bytes.number(-0.6, 0.2)));
   AttitudeRange attitudes{range(bytes, 90), range(bytes, 30), range(bytes, 30), {}};
   EnvelopeOptions options;
-  options.budget = 1 + static_cast<int>(bytes.choice(256)) * 8;
+  options.budget = 1 + static_cast<int>(bytes.choice(256)) * 2;
   const DrivelineEnvelope e = driveline_envelope(d, pin, attitudes, options);
   for (int i = 0; i < 20; ++i) {
     const Attitude at{inside(bytes, attitudes.yaw), inside(bytes, attitudes.pitch), inside(bytes, attitudes.roll)};

@@ -21,6 +21,13 @@ inline void require(bool holds, const char* law) {
   std::abort();
 }
 
+/// FNV-1a of an input, to draw lots that repeat and that no search over inputs can favour.
+inline std::uint64_t hash(const std::uint8_t* data, std::size_t size) noexcept {
+  std::uint64_t sum = 14695981039346656037U;
+  for (std::size_t i = 0; i < size; ++i) sum = (sum ^ data[i]) * 1099511628211U;
+  return sum ^ sum >> 32U;
+}
+
 /// The bytes of one input, used up from the front; zeros once they are gone.
 class Bytes {
 public:

@@ -19,7 +19,7 @@ template <std::size_t N> void hold_all(const Law (&laws)[N]) {
   RandomInputs random;
   for (const Law& law : laws) {
     for (int i = 0; i < law.tries * times_as_often(); ++i) {
-      INFO(law.name);
+      INFO(std::string(law.name));
       law.hold(random);
     }
   }

@@ -75,3 +75,10 @@ def test_every_page_is_found_from_the_index() -> None:
         if page.stem != "index":
             assert page.stem in placed, f"{page.name} is in no part of the built handbook (docs/handbook/assemble.py)"
             assert f"({page.name})" in index, f"{page.name} is not named in index.md"
+
+
+def test_no_name_of_a_test_is_cut_in_two() -> None:
+    """A semicolon in the name of a C++ test makes ctest run two tests that are none."""
+    names = [name for path in (ROOT / "tests").glob("*/*.cpp") for name in re.findall(r'TEST_CASE\("([^"]+)"', path.read_text(encoding="utf-8"))]
+    assert len(names) > 500
+    assert [name for name in names if ";" in name] == []

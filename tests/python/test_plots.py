@@ -260,6 +260,10 @@ def test_turn_curve() -> None:
         plots.turn_curve(mounted)
 
 
+def test_pictures_come_with_the_package_but_with_no_star() -> None:
+    assert fieldshaft.plots is plots and "plots" not in fieldshaft.__all__
+
+
 def test_every_picture_is_drawn_here() -> None:
     text = Path(__file__).read_text(encoding="utf-8")
     assert not [name for name in plots.__all__ if f"plots.{name}(" not in text]

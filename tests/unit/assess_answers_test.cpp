@@ -1319,3 +1319,34 @@ TEST_CASE("a section behind a bearing bends alike in every state, and all joints
   document["driveline"]["fixed_section"].erase("bearing_phase");
   CHECK(status_of(assessed(document), Check::chain_variation) == Status::not_known);
 }
+
+TEST_CASE("both sections: a larger range is no smoother, and on a linkage nothing is claimed") {
+  Json narrow = that_fits();
+  narrow["driveline"]["fixed_section"] = Json::parse(R"({
+    "front_joint_kind": "plain", "rear_joint_kind": "plain", "front_joint": "60 mm", "rear_joint": "60 mm",
+    "yoke_phase": "90 deg", "bearing_phase": "90 deg",
+    "from": {"behind": "600 mm", "left": "0 mm", "above": "250 mm"},
+    "to": {"behind": "1720 mm", "left": "0 mm", "above": "510 mm"}})");
+  for (const char* state : {"working", "turning"}) narrow["range"][state]["yaw"] = {"-2 deg", "2 deg"};
+  Json wide = narrow;
+  wide["range"]["turning"]["yaw"] = {"-36 deg", "36 deg"};
+  const Assessment in_narrow = assessed(narrow);
+  const Assessment in_wide = assessed(wide);
+  const double near = amount_fact(found(in_narrow, Check::chain_variation), "attained").si;
+  CHECK(near > 0.05);
+  CHECK(found(in_wide, Check::chain_variation).value->si >= near - 1e-6); // straight ahead is within it
+  Json on_links = exact_mounted();
+  on_links["driveline"]["fixed_section"] = narrow["driveline"]["fixed_section"];
+  const Assessment mounted_line = assessed(on_links);
+  CHECK(status_of(mounted_line, Check::chain_variation) == Status::not_known);
+  CHECK(reason_of(mounted_line, Check::chain_variation) == "chain.on_links");
+}
+
+TEST_CASE("a wide-angle joint over the pin and a straight far joint are no unequal pair") {
+  Json document = that_fits();
+  document["driveline"]["front_joint_kind"] = "wide-angle";
+  CHECK(not_examined(assessed(document), Check::angle_difference));
+  document["driveline"]["front_joint_kind"] = "plain";
+  document["driveline"]["rear_joint_kind"] = "wide-angle";
+  CHECK(not_examined(assessed(document), Check::angle_difference));
+}

@@ -177,6 +177,8 @@ TEST_CASE("impossible input") {
   CHECK_THROWS_AS(changeover(StubArrangement::reversible, six_at_540, six_at_540), InputError);
   CHECK_THROWS_AS(changeover(StubArrangement::reversible, six_at_540, {7, rpm(1000)}), InputError);
   CHECK_THROWS_AS(changeover(StubArrangement::reversible, six_at_540, {2, rpm(0)}), InputError);
+  CHECK_THROWS_WITH_AS(changeover(StubArrangement::reversible, {1, rpm(-540)}, fine_at_1000),
+                       doctest::Contains("changeover: from = "), InputError);
 }
 
 TEST_CASE("every step and hazard has words, in all forms and both unit styles") {

@@ -41,7 +41,7 @@ TEST_CASE("a currency is three capital letters") {
   for (const char* bad : {"", "EU", "EURO", "eur", "E1R", "€"}) CHECK_THROWS_AS(Currency{bad}, InputError);
 }
 
-TEST_CASE("remaining value: the exponent of the hours is 0.5; 0.2 does not give the published share") {
+TEST_CASE("remaining value: the exponent of the hours is 0.5, and 0.2 does not give the published share") {
   const ValueClass& large = tractor_value_class(horsepower(180));
   CHECK(large.name == "tractor above 112 kW");
   CHECK(std::round(100.0 * remaining_value(large, 15, hours(400)).value) == 23.0);

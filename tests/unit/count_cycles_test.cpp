@@ -248,3 +248,24 @@ TEST_CASE("damage of a history in one pass is that of its rows") {
   CHECK(direct > 0.0);
   CHECK_CLOSE(history_damage(history, line, MeanStressRule::gerber).value, direct, 1e-14);
 }
+
+TEST_CASE("bins that cannot be, and bins that a histogram does not have, are refused by name") {
+  const Bins<> ranges{0.0, 1.0, 3};
+  const Bins<> means{-1.0, 1.0, 2};
+  const double nan = std::numeric_limits<double>::quiet_NaN();
+  const auto refused = [](auto call) -> std::string {
+    try {
+      call();
+    } catch (const InputError& error) {
+      return error.function() + ": " + error.parameter();
+    }
+    return "nothing";
+  };
+  CHECK(refused([&] { CycleHistogram<>(Bins<>{-1.0, 1.0, 3}, means); }) == "CycleHistogram: ranges.low");
+  CHECK(refused([&] { CycleHistogram<>(ranges, Bins<>{nan, 1.0, 2}); }) == "CycleHistogram: means.low");
+  CHECK(refused([&] { CycleHistogram<>(ranges, Bins<>{-1.0, 0.0, 2}); }) == "CycleHistogram: means.width");
+  const CycleHistogram<> both(ranges, means);
+  CHECK(both.count(2, 1) == 0.0);
+  CHECK(refused([&] { both.count(3, 1); }) == "CycleHistogram::count: range_bin");
+  CHECK(refused([&] { both.count(2, 2); }) == "CycleHistogram::count: mean_bin");
+}

@@ -25,7 +25,7 @@ AttitudeRange flat(Angle turn) { return {either_side(turn), {}, {}, {}}; }
 
 } // namespace
 
-TEST_CASE("a wide-angle joint over the pivot lets the far joint run straight; off the pivot it does not") {
+TEST_CASE("a wide-angle joint over the pivot lets the far joint run straight, and off the pivot it does not") {
   CHECK(wide_angle_far_angle(Length{}, metres(0.9), degrees(70)) == Angle{});
   CHECK_CLOSE(in(wide_angle_far_angle(metres(0.1), metres(0.9), degrees(60)), unit::degree), 5.20871910285511, 1e-13);
   // The same through the geometry: front joint 100 mm ahead of and 100 mm behind the pivot.

@@ -391,6 +391,78 @@ TEST_CASE("surroundings of a mounted machine: nothing stated, negative radii and
   bad.links->hitch_span = metres(not_a_number);
   CHECK_THROWS_AS(ask(bad, lifts(0.0, 0.1)), InputError);
   CHECK_THROWS_AS(ask(two_links(), lifts(0.0, 1.0)), InputError);
+  MountedRange twice = lifts(0.0, 0.1);
+  twice.sway = {metres(-0.05), metres(0.05)};
+  twice.yaw = either_side(degrees(3));
+  ThreePointLinkage swaying = parallel_linkage();
+  swaying.convergence = metres(2);
+  swaying.span = metres(0.8);
+  const auto both_ways = [&swaying](const MountedRange& range) {
+    return driveline_envelope(between_links(), swaying, {}, range);
+  };
+  CHECK_THROWS_WITH_AS(both_ways(twice), doctest::Contains("range.yaw = beside a sway"), InputError);
+  twice.sway = {};
+  twice.difference = {metres(-0.05), metres(0.05)};
+  twice.roll = either_side(degrees(3));
+  CHECK_THROWS_WITH_AS(both_ways(twice), doctest::Contains("range.roll = beside a height difference"), InputError);
+}
+
+TEST_CASE("tolerances of a linkage that cannot be, or within which it may not close, are refused") {
+  MountedTolerance tolerance;
+  const auto envelope = [&tolerance] {
+    return driveline_envelope(between_links(), parallel_linkage(), tolerance, lifts(0.0, 0.1));
+  };
+  tolerance.mast = millimetres(-1);
+  CHECK_THROWS_WITH_AS(envelope(), doctest::Contains("driveline_envelope: tolerance = -0.001 m"), InputError);
+  tolerance = {};
+  tolerance.top_link = metres(0.8);
+  CHECK_THROWS_WITH_AS(envelope(), doctest::Contains("a height at which the linkage closes within all tolerances"),
+                       InputError);
+  MountedSurroundings bad = two_links();
+  bad.links->pivot_span = millimetres(-1);
+  CHECK_THROWS_WITH_AS(least_clearance(between_links(), parallel_linkage(), {}, lifts(0.0, 0.1), bad),
+                       doctest::Contains("links.pivot_span = -0.001 m"), InputError);
+}
+
+TEST_CASE("a support wheel that cannot be, or does not reach the ground, is refused") {
+  const auto envelope = [](const SupportWheel& wheel, double lift) {
+    return driveline_envelope(between_links(), parallel_linkage(), wheel, {}, lifts(lift, lift));
+  };
+  CHECK(envelope({metres(2), metres(0.45), metres(0.45)}, 0.0).envelope.longest.value > Length{});
+  const auto refused = [&envelope](const SupportWheel& wheel, double lift) {
+    CHECK_THROWS_AS(envelope(wheel, lift), InputError);
+    try {
+      envelope(wheel, lift);
+    } catch (const InputError& error) {
+      return error.parameter() + ": " + error.allowed();
+    }
+    return std::string("nothing");
+  };
+  CHECK(refused({Length{}, metres(0.45), metres(0.45)}, 0.0) == "wheel.behind: a finite number above 0 m");
+  CHECK(refused({metres(2), metres(-1), metres(0.45)}, 0.0) == "wheel.below: a finite number, at least 0 m");
+  CHECK(refused({metres(2), metres(0.45), metres(not_a_number)}, 0.0) ==
+        "wheel.ground_below_pivot: a finite number, at least 0 m");
+  CHECK(refused({metres(0.3), metres(0.1), metres(2)}, 0.0) == "lift: a height at which the wheel reaches the ground");
+}
+
+TEST_CASE("a budget of nothing and a range of nothing have no clearance") {
+  const Driveline d = level(metres(0.5));
+  const Surroundings around{millimetres(50),
+                            {{Position(metres(-0.3), metres(0.4), Length{}),
+                              Position(metres(-0.3), metres(0.4), metres(0.1)), millimetres(20)}},
+                            {},
+                            {}};
+  const auto clear = [&](const AttitudeRange& range, int budget) {
+    return least_clearance(d, pin_half_metre(), range, around, millimetres(10), budget);
+  };
+  CHECK(clear(flat(degrees(5)), 1000).value > Length{});
+  CHECK_THROWS_WITH_AS(clear(flat(degrees(5)), 0), doctest::Contains("least_clearance: budget = 0"), InputError);
+  AttitudeRange empty = flat(degrees(10));
+  empty.couplings.push_back({1.0, 0.0, 0.0, degrees(-20)});
+  CHECK_THROWS_WITH_AS(clear(empty, 1000), doctest::Contains("least_clearance: range = no attitude"), InputError);
+  CHECK_THROWS_WITH_AS(
+      least_clearance(between_links(), parallel_linkage(), {}, lifts(0.0, 0.1), two_links(), millimetres(10), 0),
+      doctest::Contains("least_clearance: budget = 0"), InputError);
 }
 
 TEST_CASE("a cut list is given only where two lengths measured by hand agree with the model") {

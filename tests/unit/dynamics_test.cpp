@@ -246,10 +246,17 @@ TEST_CASE("three members: the middle one's place is looked at from end to end, a
   CHECK(line(three, 0.89) == "whirl_line: length");
   CHECK(line(three, 1.71) == "whirl_line: length");
   CHECK(line(three, 1.0, 1.1) == "whirl_line: middle_share");
-  three.middle->front_least = metres(0.65);
-  CHECK(line(three, 1.0) == "whirl_line: telescope.middle.front_least");
-  three.middle->front_closed = metres(0.75);
-  CHECK(line(three, 1.0) == "whirl_line: telescope.middle.front_closed");
+  const auto middle = [&](Length WhirlMiddle::*part, double value) {
+    WhirlTelescope bad = three;
+    *bad.middle.*part = metres(value);
+    return line(bad, 1.0);
+  };
+  CHECK(middle(&WhirlMiddle::front_least, 0.65) == "whirl_line: telescope.middle.front_least");
+  CHECK(middle(&WhirlMiddle::rear_least, 0.65) == "whirl_line: telescope.middle.rear_least");
+  CHECK(middle(&WhirlMiddle::front_closed, 0.75) == "whirl_line: telescope.middle.front_closed");
+  CHECK(middle(&WhirlMiddle::rear_closed, 0.75) == "whirl_line: telescope.middle.rear_closed");
+  three.middle->tube.length = Length{};
+  CHECK(line(three, 1.0) == "whirl_line: telescope.middle.tube.length");
 }
 
 TEST_CASE("two and three inertias have their closed forms") {

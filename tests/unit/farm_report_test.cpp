@@ -103,6 +103,9 @@ TEST_CASE("the JSON of a study is complete") {
   CHECK(json.at("verdicts").at(0).at(5).at("status") == "stop");
   CHECK(json.at("verdicts").at(0).at(5).at("governing") == "pto.speed");
   CHECK(json.at("plan").at("exact") == true);
+  CHECK(json.at("plan").at("lost").empty());
+  CHECK(json.at("plan").at("changes") == 2); // one option, and one joint that brings two tractors
+  CHECK(json.at("changeovers").size() == 3);
   CHECK(json.at("options").at(0).at("year").at("net").at("currency") == "EUR");
   CHECK(json.at("options").at(0).at("sensitivity").size() == 4);
   CHECK(json.at("one_down").at(0).at("down").at(0) == "tractor B");

@@ -279,3 +279,61 @@ TEST_CASE("a life is printed as a class, endless and broken at once are classes 
   CHECK_THROWS_AS(damage_life(not_a_number, seconds(6)), InputError);
   CHECK_THROWS_AS(damage_life(1.0, seconds(0)), InputError);
 }
+
+namespace {
+
+/// The function and parameter that an error names.
+template <class F> std::string refused(F call) {
+  try {
+    call();
+  } catch (const InputError& error) {
+    return error.function() + ": " + error.parameter();
+  }
+  return "nothing";
+}
+
+} // namespace
+
+TEST_CASE("each part of a strength, a load, a notch, a line, a factor and a duty is refused by its own name") {
+  const auto strength = [](Stress FatigueStrength::*part) {
+    FatigueStrength bad = steel;
+    bad.*part = Stress{};
+    return refused([&] { fatigue_safety_factor(pascals(1), pascals(0), bad, MeanStressRule::goodman); });
+  };
+  CHECK(strength(&FatigueStrength::endurance) == "fatigue_safety_factor: strength.endurance");
+  CHECK(strength(&FatigueStrength::yield) == "fatigue_safety_factor: strength.yield");
+  const auto load = [](Torque ShaftLoad::*part, double value) {
+    ShaftLoad bad;
+    bad.*part = newton_metres(value);
+    return refused([&] { shaft_stresses(bad, millimetres(30)); });
+  };
+  CHECK(load(&ShaftLoad::bending_amplitude, -1) == "shaft_stresses: load.bending_amplitude");
+  CHECK(load(&ShaftLoad::bending_mean, not_a_number) == "shaft_stresses: load.bending_mean");
+  CHECK(load(&ShaftLoad::torque_mean, infinity) == "shaft_stresses: load.torque_mean");
+  const NotchFactors weak_notch{1.0, 0.9};
+  CHECK(refused([&] { shaft_stresses({}, millimetres(30), weak_notch); }) == "shaft_stresses: notch.torsion");
+  CHECK(refused([] { fatigue_diameter({}, steel, MeanStressRule::gerber, 1.0, {}, 1.0); }) ==
+        "fatigue_diameter: bore_ratio");
+  const auto line = [](double SnLine<Stress>::*number, Stress SnLine<Stress>::*stress) {
+    SnLine<Stress> bad = worksheet_line();
+    if (number != nullptr) bad.*number = 0.0;
+    if (stress != nullptr) bad.*stress = Stress{};
+    return refused([&] { torque_sn_line(bad, millimetres(35)); });
+  };
+  CHECK(line(nullptr, &SnLine<Stress>::endurance) == "torque_sn_line: line.endurance");
+  CHECK(line(nullptr, &SnLine<Stress>::coefficient) == "torque_sn_line: line.coefficient");
+  CHECK(line(&SnLine<Stress>::exponent, nullptr) == "torque_sn_line: line.exponent");
+  CHECK(refused([] { torque_sn_line(worksheet_line(), millimetres(35), 1.0, 1.0); }) == "torque_sn_line: bore_ratio");
+  const auto factors = [](double EnduranceFactors::*part) {
+    EnduranceFactors bad{1, 1, 1, 1, 1};
+    bad.*part = 0.0;
+    return refused([&] { endurance_limit(megapascals(500), bad); });
+  };
+  CHECK(factors(&EnduranceFactors::size) == "endurance_limit: factors.size");
+  CHECK(factors(&EnduranceFactors::load) == "endurance_limit: factors.load");
+  CHECK(factors(&EnduranceFactors::temperature) == "endurance_limit: factors.temperature");
+  CHECK(factors(&EnduranceFactors::reliability) == "endurance_limit: factors.reliability");
+  const std::vector<Duty<Stress>> backwards = {{megapascals(40), Stress{}, hertz(2), hours(-1)}};
+  CHECK(refused([&] { duty_life(backwards, worksheet_line(), MeanStressRule::goodman); }) ==
+        "duty_life: duties.per_year");
+}

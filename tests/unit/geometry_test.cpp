@@ -114,6 +114,10 @@ TEST_CASE("ranges that cannot be are refused with their name") {
   AttitudeRange one_sided = good;
   one_sided.yaw = {degrees(10), degrees(20)};
   CHECK_THROWS_AS(with_less_roll_at_full_turn(one_sided, 0.5), InputError);
+  AttitudeRange leaning = good;
+  leaning.roll = {degrees(5), degrees(10)};
+  CHECK_THROWS_WITH_AS(with_less_roll_at_full_turn(leaning, 0.5),
+                       doctest::Contains("with_less_roll_at_full_turn: roll = 0 rad"), InputError);
   AttitudeRange reversed = good;
   reversed.pitch = {degrees(1), degrees(-1)};
   CHECK_THROWS_WITH_AS(check::attitude_range(reversed, "f"),

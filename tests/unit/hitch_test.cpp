@@ -153,6 +153,13 @@ TEST_CASE("linkages that cannot close and heights out of reach are refused with 
   longer.top_link = metres(3);
   CHECK_THROWS_WITH_AS(mounted_pose(longer, {millimetres(100), {}, {}}),
                        "mounted_pose: lift = 0.1 m; allowed: a height at which the linkage closes", InputError);
+  // Links 1 m long and level, a mast of 0.5 m above pivots that lie where its top comes to stand.
+  ThreePointLinkage met;
+  met.lower_link = metres(1);
+  met.mast_height = metres(0.5);
+  met.top_pivot_behind = metres(1);
+  met.top_pivot_below = metres(-0.5);
+  CHECK_THROWS_WITH_AS(top_link_for(met, Length{}), doctest::Contains("top_link_for: top link = 0 m"), InputError);
   const auto broken = [&l](Length ThreePointLinkage::*member, double value) {
     ThreePointLinkage other = l;
     other.*member = metres(value);
@@ -205,6 +212,10 @@ TEST_CASE("ranges from what can be measured") {
   CHECK_THROWS_AS(hollow_pitch({metres(2), metres(-1), metres(3), {}}, metres(20)), InputError);
   CHECK_THROWS_AS(hollow_pitch({metres(2), {}, metres(0), {}}, metres(20)), InputError);
   CHECK_THROWS_AS(hollow_pitch({metres(2), {}, metres(3), metres(-1)}, metres(20)), InputError);
+  // A tongue longer than the hollow is wide: no wheel behind it finds the ground.
+  CHECK_THROWS_WITH_AS(hollow_pitch({metres(2), {}, metres(9), {}}, metres(3)),
+                       doctest::Contains("hollow_pitch: cosine of the triangle of pin, wheel and centre = "),
+                       InputError);
   CHECK_CLOSE(in(wheel_drop_roll(millimetres(250), metres(1.8)), unit::degree), 7.983556145555409, 1e-13);
   CHECK_THROWS_AS(wheel_drop_roll(metres(2), metres(1.8)), InputError);
   CHECK_THROWS_AS(wheel_drop_roll(metres(0.1), metres(0)), InputError);

@@ -72,7 +72,7 @@ TEST_CASE("the angle that a limit of acceleration allows keeps the limit, to the
   CHECK(joint_angle_for_acceleration(radians_per_second_squared(0.0), rpm(540)) < radians(1e-150));
 }
 
-TEST_CASE("two equal joints in phase cancel; turned by a right angle they add up") {
+TEST_CASE("two equal joints in phase cancel, and turned by a right angle they add up") {
   for (const double b : {1e-6, 5.0, 25.0, 45.0, 80.0}) {
     CAPTURE(b);
     CHECK(equivalent_joint_angle(degrees(b), degrees(b), degrees(0)) == degrees(0));
@@ -320,7 +320,7 @@ TEST_CASE("a straight joint has no bearing life by the formula, and bad numbers 
   CHECK_THROWS_AS(joint_peak_bearing_force(millimetres(40), newton_metres(1), degrees(90)), InputError);
 }
 
-TEST_CASE("one duty alone is steady duty; two are added by their wear") {
+TEST_CASE("one duty alone is steady duty, and two are added by their wear") {
   const std::vector<JointDuty> one = {{1.0, newton_metres(400), rpm(540), degrees(15)}};
   CHECK_CLOSE(joint_bearing_life(kilonewtons(20), millimetres(40), one).value(), life(20, 40, 400, 540, 15).value(),
               1e-14);

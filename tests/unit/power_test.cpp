@@ -165,6 +165,10 @@ TEST_CASE("under load the engine slows along the governor line, then lugs") {
   CHECK_CLOSE(in(line.speed_under(line.rated().torque * 0.5).value, unit::rpm), 2275.0, 1e-14);
   CHECK_CLOSE(in(line.speed_under(line.rated().torque).value, unit::rpm), 2200.0, 1e-14);
   CHECK_CLOSE(in(line.speed_under(line.rated().torque * 1.15).value, unit::rpm), 1800.0, 1e-13);
+  CHECK_THROWS_WITH_AS(line.speed_under(newton_metres(-1)), doctest::Contains("EngineLine::speed_under: load = -1 N·m"),
+                       InputError);
+  CHECK_THROWS_WITH_AS(line.torque_at(rpm(not_a_number)), doctest::Contains("EngineLine::torque_at: speed = nan rad/s"),
+                       InputError);
 }
 
 TEST_CASE("the greatest power may lie below rated speed") {
@@ -311,7 +315,7 @@ TEST_CASE("fuel: the customary-unit forms agree with the metric ones to their pr
               2e-3); // petrol figure times the share of diesel: where the annual average comes from
 }
 
-TEST_CASE("fuel: an idle engine still burns some; the twin says where the equations are not meant") {
+TEST_CASE("fuel: an idle engine still burns some, and the twin says where the equations are not meant") {
   CHECK_CLOSE(in(fuel_rate(kilowatts(100), 0.0), unit::litre_per_hour), 9.6, 1e-14);
   CHECK(fuel_rate(PtoPower{kilowatts(100)}, 0.5) == fuel_rate(kilowatts(100), 0.5));
   CHECK(fuel_rate_checked(kilowatts(100), 0.2).valid());

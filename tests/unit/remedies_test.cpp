@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <fstream>
 #include <set>
 #include <sstream>
@@ -207,6 +208,21 @@ TEST_CASE("bounds of the search are kept, and that they were met is said") {
   CHECK(found.search.cut_off);
   options.most_cases = 0;
   CHECK_THROWS_AS(remedies_of(example("trailed-cutter-that-fits"), options), InputError);
+  const auto refused = [](auto RemedyOptions::*part, auto value) -> std::string {
+    RemedyOptions bad;
+    bad.*part = value;
+    try {
+      remedies_of(example("trailed-cutter-that-fits"), bad);
+    } catch (const InputError& error) {
+      return error.parameter();
+    }
+    return "nothing";
+  };
+  CHECK(refused(&RemedyOptions::most_changes, 0) == "most_changes");
+  CHECK(refused(&RemedyOptions::beyond_smallest, -1) == "beyond_smallest");
+  CHECK(refused(&RemedyOptions::most_sets, 0) == "most_sets");
+  CHECK(refused(&RemedyOptions::most_ranges, 0) == "most_ranges");
+  CHECK(refused(&RemedyOptions::least_need, 1.5) == "least_need");
   options = {};
   options.accept = Status::stop;
   CHECK_THROWS_AS(remedies_of(example("trailed-cutter-that-fits"), options), InputError);
@@ -465,4 +481,70 @@ TEST_CASE("a need from the table falls by a narrower machine, and a stop without
   const Remedies none = remedies_of(backwards);
   CHECK(none.without_remedy == std::vector<Check>{Check::pto_rotation});
   CHECK(to_markdown(none).find("turns it the right way") != std::string::npos);
+}
+
+TEST_CASE("a clutch is assessed with its own length, over the whole range that is usual") {
+  Json document = example("trailed-cutter-that-fits");
+  document["overload"] = "none";
+  document["tractor"]["pto"]["clutch_torque"] = "2500 N·m";
+  const Case start = read_case(document.dump());
+  const Remedies found = remedies(start);
+  REQUIRE(found.before.find(Check::start_up)->status == Status::stop);
+  // The line of this case has 52 mm of room: no clutch of 80 mm or more goes in without another change.
+  CHECK(!offers(found, {"fit_device"}));
+  for (const Remedy& remedy : found.sets) {
+    if (kinds_of(remedy).count("fit_device") == 0) continue;
+    const MeasuredLength joint = *remedy.changed.driveline.rear_joint;
+    const MeasuredLength own = *start.driveline.rear_joint;
+    CHECK(in(joint.value - joint.tolerance - own.value + own.tolerance, unit::millimetre) == doctest::Approx(80.0));
+    CHECK(in(joint.value + joint.tolerance - own.value - own.tolerance, unit::millimetre) == doctest::Approx(150.0));
+    CHECK(remedy.after.find(Check::clearance)->status <= Status::caution);
+  }
+  // By hand: the same clutch, 100 mm long, in the driveline as it was.
+  Case fitted = start;
+  OverloadDevice clutch;
+  clutch.kind = DeviceKind::friction_clutch;
+  clutch.setting = newton_metres(1280);
+  clutch.scatter = 0.15;
+  clutch.place = DevicePlace::implement_end;
+  fitted.overload = Fitted<OverloadDevice>{true, clutch};
+  fitted.driveline.rear_joint->value += millimetres(100);
+  CHECK(assess(fitted).find(Check::clearance)->status == Status::stop);
+}
+
+TEST_CASE("to disengage in turns is offered only where the driveline then stands") {
+  Json document = example("trailed-cutter-that-fits");
+  document["range"]["turning"]["yaw"] = {"-75 deg", "75 deg"};
+  CHECK(!offers_anywhere(remedies_of(document), ChangeKind::disengage_in_turns)); // its rotor runs on
+  document["start"]["overrunning_clutch"] = "yes";
+  CHECK(offers_anywhere(remedies_of(document), ChangeKind::disengage_in_turns));
+  document.erase("start");
+  document["implement"]["rotor"] = "none";
+  CHECK(offers_anywhere(remedies_of(document), ChangeKind::disengage_in_turns));
+}
+
+TEST_CASE("one gearbox keeps the tips within their limit as set and at high idle") {
+  Json document = example("trailed-cutter-that-fits");
+  document["implement"]["rotor"]["highest_tip_speed"] = "60 m/s";
+  const Remedies found = remedies_of(document);
+  REQUIRE(!found.sets.empty());
+  CHECK(found.sets.front().left.empty());
+  const Change* gearbox = change_of(found, ChangeKind::rotor_gear);
+  REQUIRE(gearbox != nullptr);
+  // By hand: tip speed goes with the rotor; the highest multiple of 5 r/min that keeps 60 m/s at high idle.
+  const RotorCase& rotor = found.sets.front().changed.implement.rotor->item;
+  const Engine& engine = found.sets.front().changed.tractor.engine;
+  const PtoGear& gear = found.sets.front().changed.tractor.pto.gears.front();
+  const double idle = *engine.high_idle / *gear.engine_speed;
+  const AngularSpeed most = AngularSpeed::from_value(60.0 / (rotor.tip_radius->value() * idle));
+  CHECK(in(*rotor.rotor_speed, unit::rpm) == doctest::Approx(5.0 * std::floor(in(most, unit::rpm) / 5.0)));
+}
+
+TEST_CASE("no gearbox is offered that would leave a cutter without its cut, and the page says so") {
+  Json document = example("trailed-cutter-that-fits");
+  document["implement"]["rotor"]["highest_tip_speed"] = "20 m/s";
+  const Remedies found = remedies_of(document);
+  CHECK(!offers_anywhere(found, ChangeKind::rotor_gear));
+  CHECK(std::count(found.without_remedy.begin(), found.without_remedy.end(), Check::tip_speed) == 1);
+  CHECK(to_markdown(found).find("stalks are no longer cut") != std::string::npos);
 }

@@ -111,7 +111,7 @@ TEST_CASE("a stub that is strong enough straight and not at 20 degrees") {
               1e-12);
 }
 
-TEST_CASE("a side force bends with its overhang, a couple does not; a swinging torque is felt as a swing") {
+TEST_CASE("a side force bends with its overhang, a couple does not, and a swinging torque is felt as a swing") {
   StubLoad load = at_angle(0);
   load.side_force = newtons(1500);
   CHECK(stub_shaft_load(load).bending_amplitude == Torque{});

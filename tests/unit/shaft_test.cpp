@@ -260,6 +260,8 @@ TEST_CASE("a stepped shaft is as strong as its weakest step, and soft in a row")
   CHECK_THROWS_AS(stepped_shaft({{solid_50, metres(0), newton_metres(1), soft, steel_g}}), InputError);
   CHECK_THROWS_AS(stepped_shaft({{solid_50, metres(1), newton_metres(nan_value), soft, steel_g}}), InputError);
   CHECK_THROWS_AS(stepped_shaft({{solid_50, metres(1), newton_metres(1), Stress{}, steel_g}}), InputError);
+  CHECK_THROWS_WITH_AS(stepped_shaft({{solid_50, metres(1), newton_metres(1), soft, Stress{}}}),
+                       doctest::Contains("stepped_shaft: steps.shear_modulus = 0 Pa"), InputError);
 }
 
 TEST_CASE("a blow: the strain energy is the kinetic energy") {
@@ -308,6 +310,8 @@ TEST_CASE("critical speed: profiles and bars too, a length for a speed, and what
   CHECK_THROWS_AS(lumped_critical_speed(tube_60, metres(1), steel_e, kilograms(0)), InputError);
   CHECK_THROWS_AS(rayleigh_critical_speed({}), InputError);
   CHECK_THROWS_AS(rayleigh_critical_speed({{newtons(0), metres(1)}}), InputError);
+  CHECK_THROWS_WITH_AS(rayleigh_critical_speed({{newtons(1), metres(0)}}),
+                       doctest::Contains("rayleigh_critical_speed: weights.sag = 0 m"), InputError);
   CHECK_THROWS_AS(dunkerley_critical_speed({}), InputError);
   CHECK_THROWS_AS(dunkerley_critical_speed({rpm(-1)}), InputError);
   CHECK_CLOSE(dunkerley_critical_speed({radians_per_second(300), radians_per_second(400)}).value(), 240.0, 1e-14);

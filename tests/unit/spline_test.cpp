@@ -76,6 +76,8 @@ TEST_CASE("a spline that cannot be is refused when it is made") {
   CHECK_THROWS_AS(sae_spline(6, SplineFit::a_permanent, millimetres(nan_value), millimetres(20)), InputError);
   CHECK_THROWS_AS(din_5480_shift(millimetres(120), millimetres(3), 2), InputError);
   CHECK_THROWS_AS(din_5480_geometry(millimetres(120), millimetres(0), 38), InputError);
+  CHECK_THROWS_WITH_AS(din_5480_geometry(millimetres(120), millimetres(3), 38, static_cast<SplineCutting>(4)),
+                       doctest::Contains("din_5480_geometry: cutting = 4"), InputError);
 }
 
 TEST_CASE("a measured spline is checked size by size") {
@@ -196,6 +198,10 @@ TEST_CASE("the fractions of the SAE rule know their source") {
   CHECK(is_remembered(sae_fractions(10, SplineFit::a_permanent).source.standing));
   CHECK(sae_fractions(16, SplineFit::c_slides_loaded).value.width == 0.098);
   CHECK_THROWS_AS(sae_fractions(6, static_cast<SplineFit>(3)), InputError);
+  CHECK_THROWS_WITH_AS(InvoluteSpline(21, millimetres(2), degrees(30), millimetres(50), static_cast<SplineRoot>(9)),
+                       doctest::Contains("root = 9"), InputError);
+  CHECK_THROWS_WITH_AS(Spline(changed([](SplineSizes& s) { s.engaged_height = Length{}; })),
+                       doctest::Contains("engaged_height = 0 m; allowed: a finite number above 0 m"), InputError);
 }
 
 // Rows of a public source file that restates Dudley's equations, in plain numbers: 4 is twice the force on half of the
@@ -221,6 +227,12 @@ TEST_CASE("capacity: the least of three, how far ahead it is, and what mends it"
   const SplineLimits weak_teeth{megapascals(200), megapascals(1), megapascals(200)};
   CHECK(spline_torque_capacity(eight, weak_teeth).governing == SplineMode::tooth_shear);
   CHECK_CLOSE(spline_power_capacity(eight, limits_of_test, rpm(540)).value(), 1792.0 * rpm(540).value(), 1e-13);
+  const SplineLimits no_teeth{megapascals(200), Stress{}, megapascals(20)};
+  const SplineLimits no_flanks{megapascals(200), megapascals(150), pascals(nan_value)};
+  CHECK_THROWS_WITH_AS(spline_torque_capacity(eight, no_teeth), doctest::Contains("limits.tooth_shear = 0 Pa"),
+                       InputError);
+  CHECK_THROWS_WITH_AS(spline_torque_capacity(eight, no_flanks), doctest::Contains("limits.flank_pressure = nan Pa"),
+                       InputError);
   const auto longer = spline_length_for_torque(eight, newton_metres(3584), limits_of_test);
   REQUIRE(longer.valid());
   CHECK_CLOSE(in(longer.value, unit::millimetre), 200.0, 1e-12);
@@ -251,6 +263,8 @@ TEST_CASE("tables are held at their ends, which is said where it is not safe") {
   CHECK_THROWS_AS(fatigue_life_factor(0), InputError);
   CHECK_THROWS_AS(wear_life_factor(nan_value), InputError);
   CHECK_THROWS_AS(application_factor(static_cast<DriveShock>(3), LoadShock::heavy), InputError);
+  CHECK_THROWS_WITH_AS(application_factor(DriveShock::medium, static_cast<LoadShock>(4)),
+                       doctest::Contains("application_factor: load = 4"), InputError);
   CHECK_THROWS_AS(spline_allowables(static_cast<SplineSteel>(6)), InputError);
 }
 

@@ -180,6 +180,8 @@ TEST_CASE("grids that cannot be are refused by the name of the list") {
   const Angle nan = radians(std::numeric_limits<double>::quiet_NaN());
   CHECK_THROWS_WITH_AS(sweep({s.grid.yaw, s.grid.pitch, {nan}}), doctest::Contains("driveline_sweep: roll"),
                        InputError);
+  CHECK_THROWS_WITH_AS(driveline_sweep(s.driveline, s.pin, s.grid, run_in_turn, static_cast<ProcessorKernel>(99)),
+                       doctest::Contains("driveline_sweep: kernel"), InputError);
   Driveline bad = s.driveline;
   bad.front_joint = metres(-1);
   CHECK_THROWS_AS(driveline_sweep(bad, s.pin, s.grid), InputError);

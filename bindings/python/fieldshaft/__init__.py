@@ -44,8 +44,8 @@ __all__ = ["constants", "si", *_HOME_OF]
 
 
 def __getattr__(name: str) -> _Any:
-    if name == "si":
-        return _importlib.import_module("fieldshaft.si")
+    if name in ("si", "plots"):  # plots needs matplotlib, so that no star brings it in
+        return _importlib.import_module(f"fieldshaft.{name}")
     if name == "constants":
         globals()[name] = _importlib.import_module("fieldshaft._constants").Constants()
         return globals()[name]

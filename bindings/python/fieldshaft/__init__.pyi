@@ -6,6 +6,7 @@ from numpy.typing import ArrayLike
 from pint import Quantity
 from pint.facets.plain import PlainQuantity
 
+from fieldshaft import plots as plots
 from fieldshaft import si as si
 from fieldshaft._constants import Constants
 from fieldshaft._advice import (

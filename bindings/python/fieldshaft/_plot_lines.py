@@ -44,8 +44,8 @@ def speed_ripple(front: Any, rear: Any = None, phase: Any = "0 deg") -> Figure:
         ax.plot(degrees, both, color=BLUE, linewidth=2.5, label=label)
     ax.set(xlabel="rotation of the driving shaft [°]", ylabel="faster or slower than the driving shaft [%]", xlim=(0, 360))
     ax.set_xticks(range(0, 361, 45))
-    ax.margins(y=0.2)
-    ax.legend(loc="upper right", frameon=True, framealpha=0.95)
+    ax.margins(y=0.1)
+    figure.legend(loc="outside lower center", ncols=2, frameon=False)
     return figure
 
 
@@ -78,7 +78,8 @@ def tip_speed(radius: Any, ratio: float, options: Iterable[Any], engine_speeds: 
         gear = plain(option)
         speed = si.tip_speed(si.geared_speed(si.pto_speed(gear, engine), ratio), reach)
         ax.plot(rpm, speed, color=colour, linestyle=dash, linewidth=2.5)
-        ax.annotate(f" {gear.name}", (rpm[-1], speed[-1]), color=colour, va="center", fontweight="bold")
+        ax.annotate(gear.name, (rpm[-1], speed[-1]), xytext=(8, 0), textcoords="offset points", color=colour, va="center",
+                    fontweight="bold")  # fmt: skip
         if low <= gear.engine_speed <= high:
             rated = si.tip_speed(si.geared_speed(gear.nominal_speed, ratio), reach)
             ax.plot(gear.engine_speed * 30.0 / np.pi, rated, "o", color=colour, markersize=8)

@@ -153,7 +153,7 @@ def quantity_stub(library: Library) -> str:
         HEAD,
         "from collections.abc import Iterable, Sequence\nfrom typing import Any\n\n",
         "from numpy.typing import ArrayLike\nfrom pint import Quantity\nfrom pint.facets.plain import PlainQuantity\n\n",
-        "from fieldshaft import si as si\nfrom fieldshaft._constants import Constants\n",
+        "from fieldshaft import plots as plots\nfrom fieldshaft import si as si\nfrom fieldshaft._constants import Constants\n",
         _imports(),
         "from fieldshaft._errors import InputError as InputError\nfrom fieldshaft._quantities import QuantityRecord\n",
         "from fieldshaft._records import Sourced as Sourced\nfrom fieldshaft._records import Validated as Validated\n",

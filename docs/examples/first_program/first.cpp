@@ -6,7 +6,12 @@
 
 int main(int argc, char** argv) {
   using namespace fieldshaft;
-  std::ifstream file(argc > 1 ? argv[1] : "case.json");
+  const char* name = argc > 1 ? argv[1] : "case.json";
+  std::ifstream file(name);
+  if (!file) {
+    std::cerr << name << " cannot be opened\n";
+    return 2;
+  }
   const std::string text(std::istreambuf_iterator<char>(file), {});
   const CaseReading reading = try_read_case(text);
   for (const CaseProblem& problem : reading.problems) std::cerr << problem.message() << '\n';

@@ -27,6 +27,7 @@ struct PairDetail {
 struct PairRemedies {
   PairPlace pair;
   Remedies remedies;
+  std::vector<PairPlace> spoils; ///< pairs that work today and would no longer, with the first set that heals the pair
 };
 
 /// What has to be done to a tractor before it can run some implements, from one set-up that is in use to another:

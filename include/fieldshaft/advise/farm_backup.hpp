@@ -32,13 +32,21 @@ struct Backup {
 /// Reads the backup off the verdicts. Whether a tractor has the time to stand in is not looked at.
 Backup backup_of(const VerdictMatrix& matrix);
 
-/// The fewest changes after which at least two tractors run every implement that can be brought there.
+/// A pair that is brought to work by one of the sets of changes that were found for it.
+struct PlannedRemedy : PairPlace {
+  std::size_t set = 0; ///< place in the sets of the pair's remedies
+};
+
+/// The fewest changes after which at least two tractors run every implement that can be brought there. Every plan was
+/// judged on the farm as it leaves it: what a remedy does to an implement, a driveline, its device or a guard holds for
+/// every pair that uses them.
 struct BackupPlan {
-  std::vector<std::size_t> options; ///< places in the farm's list of options, to be taken
-  std::vector<PairPlace> remedies;  ///< pairs that are brought to work by their own verified remedy
-  std::vector<std::size_t> without; ///< implements that stay with fewer than two, whatever is changed
-  std::size_t at_least = 0;         ///< no plan that does as much has fewer changes
-  bool exact = false;               ///< proved to be the fewest; else the plan may have more than `at_least`
+  std::vector<std::size_t> options;    ///< places in the farm's list of options, to be taken
+  std::vector<PlannedRemedy> remedies; ///< pairs that are brought to work by their own verified remedy
+  std::vector<std::size_t> without;    ///< implements that stay with fewer than two
+  std::vector<PairPlace> lost;         ///< pairs that work today and no longer after the plan
+  std::size_t at_least = 0;            ///< no plan that does as much has fewer changes
+  bool exact = false; ///< every set that could be better was judged; else a better plan than this may exist
 
   std::size_t changes() const noexcept { return options.size() + remedies.size(); }
 };

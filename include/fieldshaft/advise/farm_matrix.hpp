@@ -52,7 +52,9 @@ inline constexpr std::array screened_checks = {
 
 /// The verdict of every pair in its best set-up.
 ///
-///   depth     a screening never says better than a whole assessment, and the same on the checks that it looks at
+///   depth     a screening says the same as a whole assessment on the checks that it looks at, and so never worse; it
+///   may
+///             say better, since it looks at no more than these
 ///   executor  runs the rows; the result is the same bits for every executor
 /// Throws InputError for machines built in code with numbers that cannot be.
 VerdictMatrix verdict_matrix(const Farm& farm, StudyDepth depth = StudyDepth::certified,

@@ -39,8 +39,12 @@ struct PairStudy {
 /// blamed for the wrong gear.
 PairStudy study_pair(const Farm& farm, std::size_t tractor, std::size_t implement);
 
-/// The farm after some of its options (places in its list), in their order; the options that are left stay in its list.
-/// Throws InputError for an option whose tractor or implement the farm does not have.
+/// The farm after some of its options (places in its list), in their order. An implement that is given up leaves the
+/// drivelines that served it, and a driveline that serves nothing any more goes with it. The options that are left stay
+/// in the list unless one that is taken excludes them: two that replace the same implement, or add machines,
+/// drivelines or gears of one tractor under the same name.
+/// Throws InputError for an option whose tractor or implement the farm does not have, and for options that exclude each
+/// other.
 Farm with_options(const Farm& farm, const std::vector<std::size_t>& options);
 
 } // namespace v0

@@ -18,8 +18,9 @@ constexpr Phrase phrases[] = {
     Phrase{"drawbar.too_short", "The pin is nearer to the shaft end than any position for work with {stub}: the front "
                                 "joint bends more in turns, and the driveline bottoms earlier."},
     Phrase{"drawbar.too_long", "The pin is farther from the shaft end than any known position for {stub}."},
-    Phrase{"drawbar.move_pin", "Set the drawbar so that the pin stands {limit} behind the shaft end ({position}); then "
-                               "check driveline length and clearance again, by hand and engine off."},
+    Phrase{"drawbar.move_pin", "Set the drawbar, with the implement unhitched, so that the pin stands {limit} behind "
+                               "the shaft end ({position}), with no more vertical load than manual and drawbar permit "
+                               "there; then check driveline length and clearance again, by hand and engine off."},
     Phrase{"drawbar.position.short", "the short position"},
     Phrase{"drawbar.position.regular", "the regular position"},
     Phrase{"drawbar.position.extended", "the extended position"},

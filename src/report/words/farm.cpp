@@ -45,14 +45,25 @@ constexpr Phrase phrases[] = {
     Phrase{"farm.down.scope", "Whether the tractor that stands in has the time is not looked at."},
     // The plan.
     Phrase{"farm.heading.plan", "The fewest changes that give every implement a backup"},
+    Phrase{"farm.heading.some_plan", "Changes that give more implements a backup"},
     Phrase{"farm.plan.none", "None is needed."},
-    Phrase{"farm.plan.no_way",
-           "None of the options of this farm, nor any remedy that was found, gives a further backup."},
+    Phrase{
+        "farm.plan.no_way",
+        "None of the options of this farm, nor any remedy that was found, alone or together, gives a further backup."},
+    Phrase{"farm.plan.none_found", "None was found."},
     Phrase{"farm.plan.option", "Take the option \"{option}\"."},
-    Phrase{"farm.plan.remedy", "Bring {tractor} to run {implement} by the remedy below."},
-    Phrase{"farm.plan.without", "Still with fewer than two tractors, whatever is changed: {implements}."},
-    Phrase{"farm.plan.exact", "Proved: with fewer changes of these kinds less is reached."},
-    Phrase{"farm.plan.bound", "Found step by step; a better plan may exist, but none with fewer than {n} changes."},
+    Phrase{"farm.plan.remedy", "Bring {tractor} to run {implement}: {changes}"},
+    Phrase{"farm.plan.without", "Still with fewer than two tractors, whatever of this is changed: {implements}."},
+    Phrase{"farm.plan.still_without", "Still with fewer than two tractors: {implements}."},
+    Phrase{"farm.plan.lost", "What works today and no longer with these changes: {pairs}."},
+    Phrase{"farm.plan.exact",
+           "Proved among these options and the remedies that were found: each set was judged on the farm as it leaves "
+           "it, shared implements, drivelines and guards included; with fewer changes less is reached."},
+    Phrase{"farm.plan.bound", "Found step by step and judged on the farm as these changes leave it. A plan that "
+                              "reaches more may exist; none with fewer than {n} changes reaches as much."},
+    Phrase{
+        "farm.plan.not_all",
+        "Looked for step by step, not in every combination: some of these changes together may still give a backup."},
     // "Do I need 1000 as well?"
     Phrase{"farm.heading.speed", "Do I need {speed} r/min?"},
     Phrase{"farm.speed.not_needed", "No: no implement of the farm is made for it."},
@@ -84,6 +95,7 @@ constexpr Phrase phrases[] = {
     Phrase{"farm.column.answer", "Answer"},
     Phrase{"farm.payback.years", "{years} years"},
     Phrase{"farm.payback.never", "never"},
+    Phrase{"farm.payback.by_sale", "by what is sold"},
     Phrase{"farm.pay.gained", "\"{option}\" brings to work: {pairs}."},
     Phrase{"farm.pay.gained_none", "\"{option}\" brings no further pair to work."},
     Phrase{"farm.pay.lost", "\"{option}\" gives up: {pairs}."},
@@ -98,6 +110,10 @@ constexpr Phrase phrases[] = {
     Phrase{"farm.figure.interest", "interest"},
     Phrase{"farm.remark.worth_nothing",
            "For \"{option}\" no value at the end is stated: it is taken to be worth nothing then."},
+    Phrase{"farm.remark.value_held", "For \"{option}\" a value at the end would be more than is paid or fetched for "
+                                     "the machine at the start; it is held there."},
+    Phrase{"farm.remark.other_hours", "\"{option}\" is stated with other hours a year than the implement that it "
+                                      "replaces: the answer holds only if both do the same work in their hours."},
     Phrase{"farm.remark.no_repair", "For \"{option}\" no repair class is stated: its repairs are not counted."},
     Phrase{
         "farm.remark.old_worth_nothing",
@@ -123,9 +139,9 @@ constexpr Phrase phrases[] = {
     Phrase{"farm.remedy.option", "{pair}: take the option \"{option}\"."},
     Phrase{"farm.heading.changeover", "Changing {tractor} over from {from} to {to}, for {implements}"},
     Phrase{"farm.remedy.none", "{pair}: no remedy was found."},
-    Phrase{"farm.remedy.scope",
-           "Each set was verified by assessing the changed pair. A driveline that is cut or changed "
-           "for one tractor is to be assessed anew for the others."},
+    Phrase{"farm.remedy.spoils", "That would take away what works today: {pairs}."},
+    Phrase{"farm.remedy.scope", "Each set that heals was verified by assessing the changed pair, and the pairs that "
+                                "share the changed implement, driveline or guard were judged anew with it."},
 };
 
 } // namespace

@@ -50,6 +50,8 @@ constexpr Phrase phrases[] = {
                                    "where. Changes for the other findings do not look at it."},
     Phrase{"remedies.why.run_down", "a rotor runs on whatever is changed. Wait until it stands, every time."},
     Phrase{"remedies.why.other_gears", "the lever can always be moved. Lock or tag it."},
+    Phrase{"remedies.why.tips", "a rotor slow enough for this limit would turn its tips below 20 m/s (66 ft/s), at "
+                                "which stalks are no longer cut: another implement, or the limit looked up again."},
     Phrase{"remedies.why.follows", "it goes with the joint angles and the telescope, and heals with them."},
     Phrase{"remedies.why.none", "no change is known here."},
     // The changes.
@@ -59,7 +61,8 @@ constexpr Phrase phrases[] = {
     Phrase{"change.keep_pto_speed", "Keep the PTO between {low} and {high} in work, where the line does not swing: an "
                                     "operating rule."},
     Phrase{"change.drive_slower", "Drive no faster than {speed} in the heaviest work (now {own_speed})."},
-    Phrase{"change.disengage_in_turns", "Disengage the PTO before turning, every time: an operating rule."},
+    Phrase{"change.disengage_in_turns", "Disengage the PTO before turning, wait until the driveline stands, then turn; "
+                                        "every time: an operating rule. A rotor behind an overrunning clutch runs on."},
     Phrase{"change.limit_turn",
            "Turn no further than {turn} to either side {state} (now {own_turn}): an operating rule; "
            "mark it or fit a stop."},
@@ -72,8 +75,9 @@ constexpr Phrase phrases[] = {
                                  "{phase})."},
     Phrase{"change.set_top_link", "Set the top link to {length} (now {own_length}), so that the input shaft runs "
                                   "parallel to the stub in work."},
-    Phrase{"change.move_drawbar", "Set the hitch pin {distance} behind the shaft end (now {own_distance}): {position}. "
-                                  "Then check driveline length and clearance by hand, engine off."},
+    Phrase{"change.move_drawbar", "Set the hitch pin {distance} behind the shaft end (now {own_distance}): {position}, "
+                                  "with the implement unhitched and no more vertical load than manual and drawbar "
+                                  "permit there. Then check driveline length and clearance by hand, engine off."},
     Phrase{"change.change_over",
            "Change over to the stub {stub}, with the gear \"{gear}\" for {speed}, by the steps of "
            "the changeover."},
@@ -89,12 +93,17 @@ constexpr Phrase phrases[] = {
     Phrase{"change.guard.input", "the guard of the implement's input connection"},
     Phrase{"change.cut_tubes", "Cut {cut} from both members and both guard tubes, by the driveline's manual; closed "
                                "length then {closed}. Check both extremes by hand first, engine off."},
-    Phrase{"change.clamp_seat", "Fit a tractor yoke that clamps the stub."},
-    Phrase{"change.longer_hub", "Fit a tractor yoke with a hub of {length} (now {own_length})."},
-    Phrase{"change.change_yoke", "Fit a tractor yoke for {stub}, where the driveline's maker allows it."},
+    Phrase{"change.clamp_seat", "Fit a tractor yoke that clamps the stub. Measure the front joint anew with it, and "
+                                "have the case assessed again before the PTO turns."},
+    Phrase{"change.longer_hub", "Fit a tractor yoke with a hub of {length} (now {own_length}). Measure the front joint "
+                                "anew with it, and have the case assessed again before the PTO turns."},
+    Phrase{"change.change_yoke", "Fit a tractor yoke for {stub}, where the driveline's maker allows it. Measure the "
+                                 "front joint anew with it, and have the case assessed again before the PTO turns."},
     Phrase{"change.fit_device",
-           "Fit an overload clutch at the implement end, set to {setting} (right is {lowest} to "
-           "{highest} with a scatter of {scatter} %, which its papers must confirm), and test it."},
+           "Fit an overload clutch at the implement end, set to {setting} (right is {lowest} to {highest} with a "
+           "scatter of {scatter} %, which its papers must confirm), and test it. It moves the rear joint {shortest} to "
+           "{longest} away from the input shaft (common practice, no source). Measure that joint anew with the clutch "
+           "in place, and have the case assessed again before the PTO turns."},
     Phrase{"change.longer_driveline", "Fit members that are {longer} longer: closed length {closed}, overlap then "
                                       "{overlap}."},
     Phrase{"change.stronger_tube", "Fit telescoping members of at least {outer} by {inner}, outside and inside, of the "

@@ -67,11 +67,13 @@ inline const Law laws[] = {
        const AngularSpeed speed = any_speed(r);
        CHECK(shaft_torque(power, 2.0 * speed) == 0.5 * shaft_torque(power, speed));
      }},
-    {"more load never burns less fuel", 2000,
+    {"more load never burns less fuel, and a slower engine under the same load never more", 2000,
      [](RandomInputs& r) {
        const Power power = any_power(r);
        const double load = r.between(0.2, 0.9);
        CHECK(fuel_rate(power, load) <= fuel_rate(power, r.between(load, 1.0)));
+       const double speed = r.between(0.5, 0.95);
+       CHECK(fuel_rate(power, load, speed) <= fuel_rate(power, load, r.between(speed, 1.0)));
      }},
     {"torsion stress is in proportion to torque", 2000,
      [](RandomInputs& r) {

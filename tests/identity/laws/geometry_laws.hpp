@@ -71,6 +71,15 @@ inline Layout scaled(Layout s, double by) {
   return s;
 }
 
+/// The layout with each of the measurements that a tolerance was stated for at one end of it.
+inline Layout at_ends(RandomInputs& r, Layout s, const DrivelineTolerance& t) {
+  const auto end = [&r](Length most) { return r.whole(0, 1) == 0 ? most : -most; };
+  s.driveline.front_joint += end(t.front_joint);
+  s.pin = s.pin + Position(end(t.pin_distance), Length{}, Length{});
+  s.driveline.input = s.driveline.input + Position(end(t.input_behind), Length{}, end(t.input_up));
+  return s;
+}
+
 /// Some part of a range.
 inline AttitudeRange part_of(RandomInputs& r, AttitudeRange range) {
   for (AngleRange* a : {&range.yaw, &range.pitch, &range.roll}) {
@@ -234,7 +243,7 @@ inline const Law laws[] = {
        const Length more = metres(r.between(0, 0.3));
        CHECK(std::abs((overlap_at(t, length) - overlap_at(t, length + more) - more).value()) < 1e-14);
      }},
-    {"tolerances never shrink the envelope", 30,
+    {"tolerances never shrink the envelope, and no layout at their ends leaves it", 30,
      [](RandomInputs& r) {
        const Layout s = any_layout(r);
        DrivelineTolerance t;
@@ -242,7 +251,19 @@ inline const Law laws[] = {
        t.pin_distance = millimetres(r.between(0, 10));
        t.input_behind = millimetres(r.between(0, 10));
        t.input_up = millimetres(r.between(0, 10));
-       check_covers(driveline_envelope(s.driveline, s.pin, t, s.range, coarse()).envelope, envelope_of(s));
+       const DrivelineEnvelope exact = envelope_of(s);
+       const DrivelineEnvelope e = driveline_envelope(s.driveline, s.pin, t, s.range, coarse()).envelope;
+       check_covers(e, exact);
+       for (const Attitude& at : {exact.difference.at, exact.front_angle.at, exact.rear_angle.at, exact.longest.at}) {
+         for (int i = 0; i < 20; ++i) {
+           const DrivelineState state = state_of(at_ends(r, s, t), at);
+           CHECK(state.front_angle <= e.front_angle.upper);
+           CHECK(state.rear_angle <= e.rear_angle.upper);
+           CHECK(math::abs(state.difference) <= e.difference.upper);
+           CHECK(state.length <= e.longest.upper);
+           CHECK(state.length >= e.shortest.lower);
+         }
+       }
      }},
     {"a laxer limit never allows less turn", 20,
      [](RandomInputs& r) {
