@@ -53,6 +53,14 @@ Case with_yaw(const Case& value, MachineState state, Angle most) {
   Case changed = value;
   const AngleRange yaw = assessing::positions_in(value, state).yaw;
   StateRange& range = *range_at(changed.range, state);
+  if (range.roll_at_full_turn) {
+    // At a narrower full turn more of the roll is left; the most of both sides.
+    const auto taken = [most](Angle full) {
+      return full > Angle{} ? std::min(1.0, static_cast<double>(most / full)) : 1.0;
+    };
+    const double lost = 1.0 - *range.roll_at_full_turn;
+    range.roll_at_full_turn = 1.0 - lost * std::min(taken(-yaw.low), taken(yaw.high));
+  }
   range.left_turn_radius.reset();
   range.right_turn_radius.reset();
   range.yaw = Interval<Angle>{std::max(yaw.low, -most), std::min(yaw.high, most)};
@@ -64,7 +72,8 @@ constexpr int least_turn = 5;
 
 /// The widest turn, in whole degrees to either side.
 void propose_turn(const Situation& now, const Finding& finding, MachineState state, Proposals& proposals) {
-  if (!is_trailed(now.value) || now.states.over_range(now.value).find(state) == nullptr) return;
+  const bool turns = is_trailed(now.value) || assessing::is_semi_mounted(now.value);
+  if (!turns || now.states.over_range(now.value).find(state) == nullptr) return;
   const AngleRange yaw_now = assessing::positions_in(now.value, state).yaw;
   const double widest = std::max(-yaw_now.low.value(), yaw_now.high.value());
   const int most = static_cast<int>(std::ceil(in(radians(widest), unit::degree) - 1e-9));

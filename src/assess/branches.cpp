@@ -55,12 +55,7 @@ Direction direction_of(BranchSide side) {
 }
 
 Driveline driveline_of(const BranchCase& branch) {
-  Driveline driveline;
-  driveline.wide_angle_front = branch.front_joint_kind == JointKind::wide_angle;
-  driveline.wide_angle_rear = branch.rear_joint_kind == JointKind::wide_angle;
-  driveline.yoke_phase = branch.yoke_phase.value_or(Angle{});
-  driveline.front_joint = branch.front_joint->value;
-  driveline.rear_joint = branch.rear_joint->value;
+  Driveline driveline = joints_of(branch);
   driveline.output = position_of(branch.output);
   driveline.output_direction = direction_of(*branch.side);
   driveline.input = position_of(branch.input) - position_of(branch.hinge);

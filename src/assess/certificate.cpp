@@ -55,6 +55,8 @@ void set_positions(StateEnvelope& envelope, const Case& value) {
   const Positions positions = positions_in(value, envelope.state);
   envelope.yaw = amounts_of(positions.yaw);
   envelope.roll = amounts_of(positions.roll);
+  if (positions.roll_at_full_turn < 1.0) envelope.roll_at_full_turn = Amount{positions.roll_at_full_turn, Kind::share};
+  envelope.steers_about_pivot = is_semi_mounted(value);
   if (is_trailed(value)) envelope.pitch = amounts_of(positions.pitch);
   if (!is_trailed(value)) envelope.lift = amounts_of(positions.lift);
   envelope.origins = range_origins(value, envelope.state);

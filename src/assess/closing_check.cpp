@@ -54,10 +54,9 @@ Reckoned reckoned(const Case& value, const HandCheck& check) {
     return r;
   }
   const bool slack = check.top_link == TopLink::slack;
-  const Pose level = mounted_pose_of(value, {check.lift->value, {}, {}}, slack);
-  r.pose.pin = level.pin;
-  r.pose.attitude.pitch = level.attitude.pitch;
-  const MountedRange range{around(*check.lift), {}, {}, around(*check.yaw), around(*check.roll)};
+  r.pose = pose_on_links(value, {check.lift->value, {}, {}}, check.yaw->value, check.roll->value, slack);
+  MountedRange range{around(*check.lift), {}, {}, around(*check.yaw), around(*check.roll), {}};
+  if (is_semi_mounted(value)) range.pivot = steering_pivot_of(value);
   r.envelope = mounted_envelope(value, mounted_tolerance(value), range, slack, options).envelope;
   return r;
 }

@@ -102,13 +102,26 @@ const char* advice_of(const TubeLengths& tubes) {
   return tubes.missing_tube > Length{} ? "cut.longer_tubes" : "cut.by_this_much";
 }
 
+/// Both ends of an interval of closed lengths for people: rounded inward to whole millimetres, but never past the
+/// length that is there where that lies within, and not where the interval holds no whole millimetre.
+Interval<Length> shown(const TubeLengths& tubes, Length closed) {
+  Length least = millimetres(std::ceil(in(tubes.least_closed, unit::millimetre) - 1e-6));
+  Length greatest = millimetres(std::floor(in(tubes.greatest_closed, unit::millimetre) + 1e-6));
+  if (closed >= tubes.least_closed) least = std::min(least, closed);
+  if (closed <= tubes.greatest_closed) greatest = std::max(greatest, closed);
+  if (least > greatest) return {tubes.least_closed, tubes.greatest_closed};
+  return {least, greatest};
+}
+
 std::vector<Fact> facts_of(const CutAnswer& answer, const DrivelineOverRange& range) {
   const TubeLengths& tubes = answer.strictest;
+  const Interval<Length> all_rules = shown(tubes, answer.telescope.closed_length);
+  const Interval<Length> any_rule = shown(answer.loosest, answer.telescope.closed_length);
   const StateExtremes& longest = *range.longest();
   const StateExtremes& shortest = *range.shortest();
   return {fact("closed", answer.telescope.closed_length),
-          fact("least_closed", tubes.least_closed),
-          fact("greatest_closed", tubes.greatest_closed),
+          fact("least_closed", all_rules.low),
+          fact("greatest_closed", all_rules.high),
           fact("cut", tubes.cut),
           fact("closed_after", tubes.closed_after),
           fact("overlap_after", tubes.overlap_at_longest),
@@ -120,8 +133,8 @@ std::vector<Fact> facts_of(const CutAnswer& answer, const DrivelineOverRange& ra
           fact("too_long", tubes.too_long),
           fact("twice_too_long", 2.0 * tubes.too_long),
           fact("missing_tube", tubes.missing_tube),
-          fact("least_by_any_rule", answer.loosest.least_closed),
-          fact("greatest_by_any_rule", answer.loosest.greatest_closed),
+          fact("least_by_any_rule", any_rule.low),
+          fact("greatest_by_any_rule", any_rule.high),
           fact("rule", PhraseId{answer.rule})};
 }
 
@@ -131,7 +144,8 @@ void set_limit(Finding& finding, const CutAnswer& answer) {
   const Length closed = answer.telescope.closed_length;
   const bool upper = tubes.too_long > Length{} ? closed > tubes.greatest_closed
                                                : closed - tubes.least_closed >= tubes.greatest_closed - closed;
-  const Length limit = upper ? tubes.greatest_closed : tubes.least_closed;
+  const Interval<Length> ends = shown(tubes, closed);
+  const Length limit = upper ? ends.high : ends.low;
   finding.value = amount_of(closed);
   finding.limit = amount_of(limit);
   finding.sense = upper ? LimitSense::at_most : LimitSense::at_least;

@@ -9,6 +9,8 @@
 
 #include <algorithm>
 #include <optional>
+#include <string_view>
+#include <type_traits>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -61,6 +63,23 @@ const char* equalising_advice(const Case& value) {
   return value.tractor.hitch.kind == HitchKind::three_point ? "difference.equalise_mounted" : "difference.equalise";
 }
 
+/// The finding of a proved value, or that of what the tolerances make of it where they pass a further limit.
+template <class Q>
+Finding within_tolerances(Check check, const WorstCase<Q>& worst, const LimitBand& band, const char* as_stated,
+                          const char* loose) {
+  const auto amount = [](Q q) {
+    if constexpr (std::is_same_v<Q, double>) {
+      return Amount{q, Kind::share};
+    } else {
+      return amount_of(q);
+    }
+  };
+  Finding stated = compare(check, amount(worst.value), band, as_stated);
+  Finding found = compare(check, amount(worst.loose), band, loose);
+  found.facts = {{"stated", amount(worst.value)}};
+  return found.status > stated.status ? found : stated;
+}
+
 /// The driven state in which the shaft turns least evenly.
 const StateExtremes* least_even(const DrivelineOverRange& range) {
   const StateExtremes* worst = nullptr;
@@ -84,11 +103,11 @@ void check_variation(const Case& value, const DrivelineOverRange& range, Finding
     findings.add(not_known(Check::speed_variation, "variation.unstated", missing));
     return;
   }
-  Finding finding = compare(Check::speed_variation, {worst->variation.value, Kind::share},
-                            variation_band(*gear->pto_speed), "variation.driven");
+  Finding finding = within_tolerances(Check::speed_variation, worst->variation, variation_band(*gear->pto_speed),
+                                      "variation.driven", "variation.loose");
   place(finding, worst->state, worst->variation.pose);
-  finding.facts = {fact("speed", *gear->pto_speed)};
-  if (!is_finite(worst->variation.value)) { // a joint at a right angle, or yokes out of line with loose measurements
+  finding.facts.push_back(fact("speed", *gear->pto_speed));
+  if (!is_finite(finding.value->si)) { // a joint at a right angle, or yokes out of line with loose measurements
     finding = make_finding(Check::speed_variation, Status::stop, "variation.endless");
     place(finding, worst->state, worst->variation.pose);
   }
@@ -125,7 +144,8 @@ void check_difference(const Case& value, const DrivelineOverRange& range, Findin
   if (value.limits.angle_difference) {
     band = with_stated(band, amount_of(*value.limits.angle_difference), "difference as the case states it");
   }
-  Finding finding = compare(Check::angle_difference, amount_of(extremes->difference.value), band, "difference.in_work");
+  Finding finding =
+      within_tolerances(Check::angle_difference, extremes->difference, band, "difference.in_work", "difference.loose");
   place(finding, MachineState::working, extremes->difference.pose);
   if (finding.status != Status::ok) finding.advice = {equalising_advice(value)};
   findings.add(std::move(finding));

@@ -65,42 +65,56 @@ Finding angles_of(const Case& value, const FixedSection& section) {
 }
 
 /// How unevenly all joints turn over one state, proved for the measurements as stated.
-Extreme<double> chain_over(const Case& value, const FixedSection& section, MachineState state) {
+WorstCase<double> chain_over(const Case& value, const FixedSection& section, MachineState state) {
+  const Driveline first = driveline_of(value);
+  const Driveline second = fixed_section_of(section);
+  const Angle between = *section.bearing_phase;
+  const auto worst = [](const Extreme<double>& extreme, std::optional<Length> lift) {
+    const Attitude& at = extreme.at;
+    return WorstCase<double>{extreme.upper, {at.yaw, at.pitch, at.roll, lift}, extreme.value, extreme.proved};
+  };
   EnvelopeOptions options;
   options.budget = budget_of_chain;
-  return detail::chain_over(driveline_of(value), fixed_section_of(section), *section.bearing_phase, pin_of(value),
-                            attitudes_of(value, state), options);
+  if (is_trailed(value)) {
+    const AttitudeRange attitudes = attitudes_of(value, state);
+    return worst(chain_envelope(first, second, between, pin_of(value), attitudes, options), {});
+  }
+  std::optional<SupportWheel> wheel;
+  if (positions_in(value, state).slack) wheel = support_wheel_of(value);
+  const MountedRange positions = positions_of(value, state);
+  const MountedChainEnvelope over =
+      chain_envelope(first, second, between, linkage_of(value), positions, wheel, options);
+  return worst(over.speed_variation, over.at.lift);
 }
 
-Finding chain_finding(const StateExtremes& state, const Extreme<double>& chain, AngularSpeed speed) {
+Finding chain_finding(const StateExtremes& state, const WorstCase<double>& chain, AngularSpeed speed) {
   const LimitBand band = variation_band(speed);
-  Finding finding = compare(Check::chain_variation, {chain.upper, Kind::share}, band, "chain.driven");
+  Finding finding = compare(Check::chain_variation, {chain.value, Kind::share}, band, "chain.driven");
   finding.facts = {{"moving", Amount{state.variation.value, Kind::share}},
-                   {"attained", Amount{chain.value, Kind::share}},
+                   {"attained", Amount{chain.attained, Kind::share}},
                    fact("speed", speed)};
-  if (!is_finite(chain.value)) {
+  if (!is_finite(chain.attained)) {
     finding = make_finding(Check::chain_variation, Status::stop, "variation.endless");
-  } else if (compare(Check::chain_variation, {chain.value, Kind::share}, band, "").status != finding.status) {
+  } else if (compare(Check::chain_variation, {chain.attained, Kind::share}, band, "").status != finding.status) {
     finding.status = Status::not_known; // bound and attained lie on different sides of a limit
     finding.reason = "chain.not_proved";
   }
   finding.state = state.state;
-  finding.pose = PoseAt{chain.at.yaw, chain.at.pitch, chain.at.roll, std::nullopt};
+  finding.pose = chain.pose;
   if (finding.status != Status::ok) finding.advice = {"chain.turn_yoke"};
   return finding;
 }
 
-/// The least even driven state. On a linkage it is not followed.
+/// The least even driven state.
 Finding variation_of(const Case& value, const FixedSection& section, const DrivelineOverRange& range,
                      AngularSpeed speed) {
-  if (!is_trailed(value)) return not_known(Check::chain_variation, "chain.on_links", {});
   Finding worst = not_known(Check::chain_variation, "chain.unstated", {"range.working"});
   double most = -1.0;
   for (const StateExtremes& state : range.states) {
     if (!state.driven) continue;
-    const Extreme<double> chain = chain_over(value, section, state.state);
-    if (!(chain.upper > most)) continue;
-    most = chain.upper;
+    const WorstCase<double> chain = chain_over(value, section, state.state);
+    if (!(chain.value > most)) continue;
+    most = chain.value;
     worst = chain_finding(state, chain, speed);
   }
   return worst;

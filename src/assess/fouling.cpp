@@ -61,8 +61,9 @@ Rod rod_of(const Bar& bar) { return {position_of(bar.from), position_of(bar.to),
 
 Rod moved(const Rod& rod, const Position& by) { return {rod.from + by, rod.to + by, rod.radius}; }
 
-/// What may foul is followed with a tight top link only.
-void name_slack(std::vector<std::string>& missing, const Case& value) {
+/// What may foul is followed with a tight top link only, and of a machine that does not steer behind the links.
+void name_not_followed(std::vector<std::string>& missing, const Case& value) {
+  if (is_semi_mounted(value)) missing.emplace_back("implement.steering_pivot");
   for (const MachineState state : states_with_positions) {
     const Stated<StateRange>& range = range_of(value, state);
     if (range && range->top_link == TopLink::slack) missing.push_back(range_path(state) + ".top_link");
@@ -167,7 +168,7 @@ FoulingData fouling_data(const Case& value) {
   name_missing(data.missing, value);
   if (!value.driveline.guard_diameter) data.missing.emplace_back("driveline.guard_diameter");
   for (std::string& path : layout_missing(value)) data.missing.push_back(std::move(path));
-  if (data.stated) name_slack(data.missing, value);
+  if (data.stated) name_not_followed(data.missing, value);
   if (!data.complete()) return data;
   Surroundings& around = data.around.fixed;
   around.guard_radius = 0.5 * *value.driveline.guard_diameter;

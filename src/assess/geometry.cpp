@@ -39,10 +39,9 @@ StateExtremes mounted_extremes(const Case& value, MachineState state, bool with_
   const MountedRange positions = positions_of(value, state);
   const bool slack = positions_in(value, state).slack;
   EnvelopeOptions options;
-  options.with_speed_variation = false;
-  options.wanted = detail::WantedExtremes::all_but_difference;
-  const MountedEnvelope tolerant = mounted_envelope(value, mounted_tolerance(value), positions, slack, options);
+  if (positions.pivot) options.budget = budget_of_steered;
   options.with_speed_variation = with_variation;
+  const MountedEnvelope tolerant = mounted_envelope(value, mounted_tolerance(value), positions, slack, options);
   options.wanted = detail::WantedExtremes::difference;
   const MountedEnvelope stated = mounted_envelope(value, {}, positions, slack, options);
   StateExtremes extremes;
@@ -51,8 +50,10 @@ StateExtremes mounted_extremes(const Case& value, MachineState state, bool with_
   extremes.longest = at_bound(tolerant.envelope.longest, tolerant.longest_at);
   extremes.shortest = at_bound(tolerant.envelope.shortest, tolerant.shortest_at, true);
   extremes.difference = at_bound(stated.envelope.difference, stated.difference_at);
-  if (stated.envelope.speed_variation)
-    extremes.variation = at_bound(*stated.envelope.speed_variation, stated.speed_variation_at);
+  extremes.difference.loose = tolerant.envelope.difference.value;
+  if (!stated.envelope.speed_variation) return extremes;
+  extremes.variation = at_bound(*stated.envelope.speed_variation, stated.speed_variation_at);
+  extremes.variation.loose = tolerant.envelope.speed_variation->value;
   return extremes;
 }
 
@@ -72,8 +73,16 @@ StateExtremes extremes_at(const Driveline& driveline, const Position& pin, const
   extremes.rear = at_bound(tolerant.envelope.rear_angle);
   extremes.longest = at_bound(tolerant.envelope.longest);
   extremes.shortest = at_bound(tolerant.envelope.shortest, true);
+  const auto within = [&](const Attitude& at, const auto& of) {
+    return detail::greatest_within(driveline, pin, tolerance, at, of);
+  };
   extremes.difference = at_bound(stated.difference);
-  if (stated.speed_variation) extremes.variation = at_bound(*stated.speed_variation);
+  extremes.difference.loose =
+      radians(within(stated.difference.at, [](const DrivelineState& s) { return math::abs(s.difference).value(); }));
+  if (!stated.speed_variation) return extremes;
+  extremes.variation = at_bound(*stated.speed_variation);
+  extremes.variation.loose =
+      within(stated.speed_variation->at, [](const DrivelineState& s) { return s.speed_variation; });
   return extremes;
 }
 

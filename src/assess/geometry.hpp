@@ -18,12 +18,18 @@ enum class Depth {
               ///< running where the PTO rests
 };
 
+/// Boxes for each extreme of a steered machine. Its three motions depend on each other and bring the bounds near
+/// slowly: so many take some tenths of a second, and the gap that was reached is reported.
+constexpr int budget_of_steered = 20000;
+
 /// An extreme of a state.
 template <class Q> struct WorstCase {
   Q value{};           ///< proved: no position of the state is worse
   PoseAt pose;         ///< where `attained` occurs
   Q attained{};        ///< by a driveline within the tolerances
   bool proved = false; ///< value and attained lie within the wanted gap of each other
+  Q loose{};           ///< of difference and uneven running: what measurements within their tolerances were found to
+                       ///< make of it at that pose
 };
 
 /// Extremes over one state.
@@ -55,8 +61,9 @@ struct DrivelineOverRange {
 };
 
 /// The driveline at one place of the pin over a range of attitudes. Every extreme is taken at its proved bound, so that
-/// no attitude of the range is worse. Angles and lengths hold for all measurements within their tolerances; difference
-/// and uneven running, whose bounds over tolerances are wide, for the measurements as stated.
+/// no attitude of the range is worse. Angles and lengths hold for all measurements within their tolerances. Difference
+/// and uneven running, whose bounds over tolerances are wide, are proved for the measurements as stated; beside them
+/// stands what measurements within the tolerances were found to make of them.
 StateExtremes extremes_at(const Driveline& driveline, const Position& pin, const AttitudeRange& attitudes,
                           const DrivelineTolerance& tolerance, bool with_variation);
 

@@ -41,6 +41,10 @@ template <class Visit> void each_of_implement(Implement& implement, const Visit&
   visit("implement.input.lateral", implement.input.lateral);
   visit("implement.input.yaw", implement.input.yaw);
   visit("implement.input.pitch", implement.input.pitch);
+  if (implement.steering_pivot) {
+    visit("implement.steering_pivot.behind", implement.steering_pivot->behind);
+    visit("implement.steering_pivot.lateral", implement.steering_pivot->lateral);
+  }
   if (!implement.support_wheels) return;
   visit("implement.support_wheels.behind", implement.support_wheels->item.behind);
   visit("implement.support_wheels.below", implement.support_wheels->item.below);

@@ -77,12 +77,25 @@ Length distance_of(const Centre& centre) {
   return math::sqrt(centre.beyond * centre.beyond + centre.aside * centre.aside);
 }
 
+/// What a machine turns about: its pin, or its steering pivot in the middle of the lift of a state.
+struct TurnsAbout {
+  Position in_tractor;
+  Position in_implement;
+};
+
+TurnsAbout turns_about(const Case& value, MachineState state) {
+  if (is_trailed(value)) return {pin_of(value), Position()};
+  const Pose pose = placed_at(value, positions_in(value, state), {0.5, 0.5, 0.5}).pose;
+  const Position pivot = steering_pivot_of(value);
+  return {in_tractor(pose, pivot), pivot};
+}
+
 /// The wide-angle joint of the two, or the one whose centre is nearer to the pin.
-std::optional<Centre> centre_of(const Case& value) {
+std::optional<Centre> centre_of(const Case& value, MachineState state) {
   const Driveline line = driveline_of(value);
-  const Position pin = pin_of(value);
-  const Position front = front_joint_position(line) - pin; // straight: both frames have one direction
-  const Position rear = rear_joint_position(line);
+  const TurnsAbout about = turns_about(value, state);
+  const Position front = front_joint_position(line) - about.in_tractor; // straight: both frames have one direction
+  const Position rear = rear_joint_position(line) - about.in_implement;
   const Centre at_front{Centre::in_front, front.forward(), math::abs(front.left()), -rear.forward()};
   const Centre at_rear{"joint.rear", -rear.forward(), math::abs(rear.left()), front.forward()};
   if (line.wide_angle_front && line.wide_angle_rear) {
@@ -126,6 +139,7 @@ Finding centre_finding(const Case& value, const Centre& centre, Angle turn) {
                    fact("along", math::abs(centre.beyond)),
                    fact("side", PhraseId{centre.is_ahead() ? "centre.ahead" : "centre.behind"}),
                    fact("aside", centre.aside),
+                   fact("about", PhraseId{is_semi_mounted(value) ? "centre.pivot" : "centre.pin"}),
                    fact("turn", turn),
                    fact("far", wide_angle_far_angle(signed_off, centre.other, turn))};
   if (finding.status != Status::ok) finding.advice = {"centre.move"};
@@ -136,7 +150,8 @@ void check_centre(const Case& value, const DrivelineOverRange& range, Findings& 
   const DrivelineCase& line = value.driveline;
   const bool one_wide = line.front_joint_kind == JointKind::wide_angle || line.rear_joint_kind == JointKind::wide_angle;
   const bool both_known = line.front_joint_kind && line.rear_joint_kind;
-  if (value.tractor.hitch.kind == HitchKind::three_point || (both_known && !one_wide)) {
+  const bool turns = value.tractor.hitch.kind != HitchKind::three_point || is_semi_mounted(value);
+  if (!turns || (both_known && !one_wide)) {
     findings.not_examined(Check::wide_angle_centre);
     return;
   }
@@ -145,7 +160,8 @@ void check_centre(const Case& value, const DrivelineOverRange& range, Findings& 
                               {line.rear_joint_kind.has_value(), "driveline.rear_joint_kind"}})) {
     missing.push_back(std::move(path));
   }
-  const std::optional<Centre> centre = missing.empty() ? centre_of(value) : std::nullopt;
+  const std::optional<Centre> centre =
+      missing.empty() && !range.states.empty() ? centre_of(value, range.states.front().state) : std::nullopt;
   findings.add(centre ? centre_finding(value, *centre, std::min(greatest_turn(value, range), degrees(179.0)))
                       : not_known(Check::wide_angle_centre, "centre.unstated", missing));
 }

@@ -86,6 +86,10 @@ std::vector<std::string> layout_missing(const Case& value) {
   if (hitch.kind == HitchKind::three_point) {
     append(missing, linkage_missing(value));
     append(missing, coupler_missing(value));
+    if (const auto& pivot = value.implement.steering_pivot) {
+      append(missing, unstated({{pivot->behind.has_value(), "implement.steering_pivot.behind"},
+                                {pivot->lateral.has_value(), "implement.steering_pivot.lateral"}}));
+    }
   }
   if (hitch.kind == HitchKind::drawbar) append(missing, drawbar_missing(hitch));
   return missing;
@@ -97,12 +101,7 @@ Position coupler_offset(const Case& value) {
 }
 
 Driveline driveline_of(const Case& value) {
-  Driveline driveline;
-  driveline.wide_angle_front = value.driveline.front_joint_kind == JointKind::wide_angle;
-  driveline.wide_angle_rear = value.driveline.rear_joint_kind == JointKind::wide_angle;
-  driveline.yoke_phase = value.driveline.yoke_phase.value_or(Angle{});
-  driveline.front_joint = value.driveline.front_joint->value;
-  driveline.rear_joint = value.driveline.rear_joint->value;
+  Driveline driveline = joints_of(value.driveline);
   const InputConnection& input = value.implement.input;
   driveline.input = {-input.behind->value, input.lateral->value, input.above->value};
   const auto angle = [](const Stated<Measured<Angle>>& stated) { return stated ? stated->value : Angle{}; };
@@ -123,12 +122,7 @@ std::vector<std::string> place_missing(const Place& place, const std::string& pa
 Position position_of(const Place& place) { return {-place.behind->value, place.left->value, place.above->value}; }
 
 Driveline fixed_section_of(const FixedSection& section) {
-  Driveline driveline;
-  driveline.wide_angle_front = section.front_joint_kind == JointKind::wide_angle;
-  driveline.wide_angle_rear = section.rear_joint_kind == JointKind::wide_angle;
-  driveline.yoke_phase = section.yoke_phase.value_or(Angle{});
-  driveline.front_joint = section.front_joint->value;
-  driveline.rear_joint = section.rear_joint->value;
+  Driveline driveline = joints_of(section);
   driveline.output = position_of(section.from);
   driveline.input = position_of(section.to);
   return driveline;
@@ -219,10 +213,28 @@ SupportWheel support_wheel_of(const Case& value) {
   return wheel;
 }
 
-Pose mounted_pose_of(const Case& value, const LinkagePosition& position, bool slack) {
+Position steering_pivot_of(const Case& value) {
+  const SteeringPivot& pivot = *value.implement.steering_pivot;
+  return Position(-pivot.behind->value, pivot.lateral->value, Length{}) + coupler_offset(value);
+}
+
+Pose pose_on_links(const Case& value, const LinkagePosition& position, Stated<Angle> yaw, Stated<Angle> roll,
+                   bool slack) {
+  const bool steers = is_semi_mounted(value);
+  const Position pivot = steers ? steering_pivot_of(value) : Position();
+  const Angle steer = steers ? yaw.value_or(Angle{}) : Angle{};
   ThreePointLinkage linkage = linkage_of(value);
-  if (slack) linkage.top_link = slack_pose(linkage, support_wheel_of(value), position.lift).top_link;
-  return mounted_pose(linkage, position);
+  if (slack) {
+    SupportWheel wheel = support_wheel_of(value);
+    if (steers) wheel = steered_wheel(wheel, pivot, steer, roll.value_or(Angle{}));
+    linkage.top_link = slack_pose(linkage, wheel, position.lift).top_link;
+  }
+  Pose pose = mounted_pose(linkage, position);
+  if (roll) pose.attitude.roll = *roll;
+  if (!steers && yaw) pose.attitude.yaw = *yaw;
+  if (!steers) return pose;
+  const Pose about_pivot = steered_pose(pose, pivot, steer);
+  return {in_tractor(about_pivot, -pivot), about_pivot.attitude};
 }
 
 MountedTolerance mounted_tolerance(const Case& value) {
@@ -235,6 +247,7 @@ MountedTolerance mounted_tolerance(const Case& value) {
   tolerance.top_pivot_behind = hitch.top_pivot_behind->tolerance;
   tolerance.top_pivot_below = hitch.top_pivot_below->tolerance;
   tolerance.top_link = top_link_of(value).tolerance;
+  if (hitch.level_at && !hitch.top_link) tolerance.level = {hitch.level_at->value, hitch.level_at->tolerance, true};
   const auto both = [](const Stated<MeasuredLength>& a, const Stated<MeasuredLength>& b) {
     return metres(std::hypot(tolerance_of(a).value(), tolerance_of(b).value()));
   };
@@ -247,6 +260,7 @@ MountedTolerance mounted_tolerance(const Case& value) {
     if (const QuickCoupler* coupler = coupler_of(value)) tolerance.wheel += both(coupler->depth, coupler->rise);
     tolerance.ground = tolerance_of(value.tractor.shaft_height) + hitch.lower_pivot_below->tolerance;
   }
+  if (const auto& pivot = value.implement.steering_pivot) tolerance.pivot = both(pivot->behind, pivot->lateral);
   return tolerance;
 }
 
@@ -266,13 +280,24 @@ MountedRange positions_of(const Case& value, MachineState state) {
   if (!positions.sway) range.yaw = positions.yaw;
   if (positions.difference) range.difference = *positions.difference;
   if (!positions.difference) range.roll = positions.roll;
+  if (is_semi_mounted(value)) range.pivot = steering_pivot_of(value);
   return range;
 }
+
+namespace {
+
+/// Share of the roll that is left at a turn.
+double roll_left(const Positions& positions, Angle yaw) {
+  const Angle full = yaw < Angle{} ? positions.yaw.low : positions.yaw.high;
+  return yaw == Angle{} ? 1.0 : 1.0 - (1.0 - positions.roll_at_full_turn) * static_cast<double>(yaw / full);
+}
+
+} // namespace
 
 Placed placed_at(const Case& value, const Positions& positions, const Shares& shares) {
   const auto part = [](const auto& range, double share) { return (1.0 - share) * range.low + share * range.high; };
   const Angle yaw = part(positions.yaw, shares.turn);
-  const Angle roll = part(positions.roll, shares.roll);
+  const Angle roll = roll_left(positions, yaw) * part(positions.roll, shares.roll);
   if (is_trailed(value)) {
     const Angle pitch = part(positions.pitch, shares.tilt);
     return {{pin_of(value), {yaw, pitch, roll}}, {yaw, pitch, roll, {}}};
@@ -280,15 +305,15 @@ Placed placed_at(const Case& value, const Positions& positions, const Shares& sh
   const LinkagePosition at{part(positions.lift, shares.tilt),
                            positions.sway ? part(*positions.sway, shares.turn) : Length{},
                            positions.difference ? part(*positions.difference, shares.roll) : Length{}};
-  Pose pose = mounted_pose_of(value, at, positions.slack);
-  if (!positions.sway) pose.attitude.yaw = yaw;
-  if (!positions.difference) pose.attitude.roll = roll;
+  const Pose pose = pose_on_links(value, at, positions.sway ? Stated<Angle>() : yaw,
+                                  positions.difference ? Stated<Angle>() : roll, positions.slack);
   return {pose, {pose.attitude.yaw, pose.attitude.pitch, pose.attitude.roll, at.lift}};
 }
 
 AttitudeRange attitudes_of(const Case& value, MachineState state) {
   const Positions positions = positions_in(value, state);
-  return {positions.yaw, positions.pitch, positions.roll, {}};
+  const AttitudeRange range{positions.yaw, positions.pitch, positions.roll, {}};
+  return positions.roll_at_full_turn < 1.0 ? with_less_roll_at_full_turn(range, positions.roll_at_full_turn) : range;
 }
 
 } // namespace assessing

@@ -31,6 +31,17 @@ std::vector<std::string> place_missing(const Place& place, const std::string& pa
 
 Position position_of(const Place& place);
 
+/// Kinds, places and phase of the joints of anything that states them as a driveline does.
+template <class Stating> Driveline joints_of(const Stating& line) {
+  Driveline driveline;
+  driveline.wide_angle_front = line.front_joint_kind == JointKind::wide_angle;
+  driveline.wide_angle_rear = line.rear_joint_kind == JointKind::wide_angle;
+  driveline.yoke_phase = line.yoke_phase.value_or(Angle{});
+  driveline.front_joint = line.front_joint->value;
+  driveline.rear_joint = line.rear_joint->value;
+  return driveline;
+}
+
 /// The driveline behind an intermediate bearing, in the implement frame; its entries have to be stated.
 Driveline fixed_section_of(const FixedSection& section);
 
@@ -46,8 +57,16 @@ MeasuredLength top_link_of(const Case& value);
 /// A quick coupler is reckoned with the input connection: the implement's frame stands at the ends of the links.
 ThreePointLinkage linkage_of(const Case& value);
 
-/// Where a mounted implement stands, on its top link or on its own wheels.
-Pose mounted_pose_of(const Case& value, const LinkagePosition& position, bool slack);
+/// The wheels that carry a machine while its top link is slack; their entries have to be stated.
+SupportWheel support_wheel_of(const Case& value);
+
+/// Of steering, from the ends of the links; its entries have to be stated.
+Position steering_pivot_of(const Case& value);
+
+/// Where a machine on the links stands: at a position of theirs, turned and rolled besides, on its top link or on its
+/// own wheels. Its frame has its origin over the lower hitch points while it is straight.
+Pose pose_on_links(const Case& value, const LinkagePosition& position, Stated<Angle> yaw, Stated<Angle> roll,
+                   bool slack);
 
 /// Tolerances of a mounted driveline and of its linkage.
 MountedTolerance mounted_tolerance(const Case& value);

@@ -32,6 +32,7 @@ LiftLimit limit_within(const Case& value, const MountedRange& positions, bool sl
   EnvelopeOptions options;
   options.with_speed_variation = false;
   options.limits = limits;
+  if (positions.pivot) options.budget = budget_of_steered;
   const MountedTolerance tolerance = mounted_tolerance(value);
   const auto judge = [&](const LengthRange& lift) {
     MountedRange part = positions;

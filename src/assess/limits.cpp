@@ -1,5 +1,7 @@
 #include "assess/limits.hpp"
 
+#include "assess/positions.hpp"
+
 #include <fieldshaft/joint.hpp>
 
 #include <algorithm>
@@ -39,28 +41,35 @@ LimitBand with_stated(LimitBand practice, Amount stated, const char* name) {
 
 namespace {
 
-/// What the case states for a joint in a state; a limit of wide-angle joints comes before that of any joint. At the
-/// headland a trailed implement turns and a mounted one is raised.
-const Stated<Angle>& stated_angle(const Case& value, MachineState state, bool driven, bool wide) {
-  const Limits& own = value.limits;
+DrivelineUse use_of(const Case& value, MachineState state, bool driven) {
+  if (!driven) return DrivelineUse::not_turning;
+  if (state == MachineState::working) return DrivelineUse::working;
+  const bool raised = value.tractor.hitch.kind == HitchKind::three_point && !is_semi_mounted(value);
+  return raised ? DrivelineUse::lifted_driven : DrivelineUse::turning_driven;
+}
+
+/// What the case states for a joint; a limit of wide-angle joints comes before that of any joint.
+const Stated<Angle>& stated_angle(const Limits& own, DrivelineUse use, bool wide) {
   const auto first = [wide](const Stated<Angle>& of_wide, const Stated<Angle>& of_any) -> const Stated<Angle>& {
     return wide && of_wide ? of_wide : of_any;
   };
-  if (!driven) return first(own.wide_transport_angle, own.transport_angle);
-  if (state == MachineState::working) return first(own.wide_working_angle, own.working_angle);
-  return first(own.wide_turning_angle, own.lifted_angle ? own.lifted_angle : own.turning_angle);
+  switch (use) {
+  case DrivelineUse::working: return first(own.wide_working_angle, own.working_angle);
+  case DrivelineUse::turning_driven: return first(own.wide_turning_angle, own.turning_angle);
+  case DrivelineUse::lifted_driven: return first(own.wide_lifted_angle, own.lifted_angle);
+  case DrivelineUse::not_turning: break;
+  }
+  return first(own.wide_transport_angle, own.transport_angle);
 }
 
 } // namespace
 
 LimitBand angle_band(const Case& value, MachineState state, bool driven, JointKind kind) {
   const bool wide = kind == JointKind::wide_angle;
-  const UseAngleLimits& practice = wide ? wide_angle_use_limits : plain_use_limits;
-  const Stated<Angle>& stated = stated_angle(value, state, driven, wide);
-  if (!driven) return angle_band(wide ? practice.not_turning : plain_at_rest, stated);
-  if (state == MachineState::working) return angle_band(practice.working, stated);
-  const bool raised = value.tractor.hitch.kind == HitchKind::three_point;
-  return angle_band(raised ? practice.lifted_driven : practice.turning_driven, stated);
+  const DrivelineUse use = use_of(value, state, driven);
+  const Stated<Angle>& stated = stated_angle(value.limits, use, wide);
+  if (!driven && !wide) return angle_band(plain_at_rest, stated);
+  return angle_band((wide ? wide_angle_use_limits : plain_use_limits).at(use), stated);
 }
 
 std::vector<std::string> telescope_entries_missing(const DrivelineCase& driveline) {

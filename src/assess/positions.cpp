@@ -189,6 +189,8 @@ std::string range_path(MachineState state) {
 
 bool is_trailed(const Case& value) { return value.tractor.hitch.kind == HitchKind::drawbar; }
 
+bool is_semi_mounted(const Case& value) { return !is_trailed(value) && value.implement.steering_pivot; }
+
 bool has_support_wheels(const Case& value) {
   return value.implement.support_wheels && value.implement.support_wheels->present;
 }
@@ -248,6 +250,7 @@ Positions positions_in(const Case& value, MachineState state) {
   positions.roll = roll_in(value, range);
   if (is_trailed(value)) {
     positions.pitch = ground_measured(range) ? pitch_of_ground(value, range) : angle_range(*range.pitch);
+    positions.roll_at_full_turn = range.roll_at_full_turn.value_or(1.0);
     return positions;
   }
   positions.lift = {range.lift->low, range.lift->high};

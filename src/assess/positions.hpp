@@ -25,6 +25,9 @@ std::string range_path(MachineState state);
 
 bool is_trailed(const Case& value);
 
+/// Whether a machine on the lower links steers about a pivot behind them.
+bool is_semi_mounted(const Case& value);
+
 /// Entries without which the positions of one state are not known.
 std::vector<std::string> positions_missing(const Case& value, MachineState state);
 
@@ -34,6 +37,7 @@ struct Positions {
   AngleRange pitch{}; ///< trailed
   AngleRange roll{};
   LengthRange lift{};                    ///< mounted
+  double roll_at_full_turn = 1.0;        ///< trailed: share of the roll that is left there
   std::optional<LengthRange> sway;       ///< mounted: what the yaw follows from
   std::optional<LengthRange> difference; ///< mounted: what the roll follows from
   bool slack = false;                    ///< mounted: the top link is, and the implement stands on its wheels

@@ -1,4 +1,4 @@
-// How far one may turn a trailed machine before a limit of its driveline is broken or something fouls.
+// How far one may turn a trailed or steered machine before a limit of its driveline is broken or something fouls.
 
 #include "assess/checks.hpp"
 #include "assess/fouling.hpp"
@@ -122,18 +122,52 @@ Finding finding_of(const Side& left, const Side& right, const FoulingData& fouli
   return finding;
 }
 
-Finding turn_finding(const Case& value, bool driven, const FoulingData& fouling, Angle farthest) {
-  const Question q = question(value, farthest);
-  const StateLimits limits = state_limits(value, turning, driven);
-  const LimitBand room = fouling_band(value);
-  const TurnLimits strictest = limits_within(q, limits.strictest, fouling, room.strictest);
-  const TurnLimits loosest = limits_within(q, limits.loosest, fouling, room.loosest);
-  const AngleRange stated = attitudes_of(value, turning).yaw;
+/// The limits of both sides as a finding.
+Finding turn_finding(const Case& value, const TurnLimits& strictest, const TurnLimits& loosest,
+                     const StateLimits& limits, const FoulingData& fouling) {
+  const AngleRange stated = positions_in(value, turning).yaw;
   Finding finding = finding_of({std::max(Angle{}, -stated.low), strictest.left, loosest.left},
                                {std::max(Angle{}, stated.high), strictest.right, loosest.right}, fouling);
   finding.basis = limits.basis;
-  if (fouling.complete()) finding.basis.push_back(room.basis.front());
+  if (fouling.complete()) finding.basis.push_back(fouling_band(value).basis.front());
   return finding;
+}
+
+Finding turn_trailed(const Case& value, bool driven, const FoulingData& fouling, Angle farthest) {
+  const Question q = question(value, farthest);
+  const StateLimits limits = state_limits(value, turning, driven);
+  const LimitBand room = fouling_band(value);
+  return turn_finding(value, limits_within(q, limits.strictest, fouling, room.strictest),
+                      limits_within(q, limits.loosest, fouling, room.loosest), limits, fouling);
+}
+
+/// About the steering pivot, over the whole lift and roll of the state. What fouls a steered machine is not followed.
+TurnLimits steered_within(const Case& value, const DrivelineLimits& limits, Angle farthest) {
+  const MountedTolerance tolerance = mounted_tolerance(value);
+  const MountedRange positions = positions_of(value, turning);
+  const bool slack = positions_in(value, turning).slack;
+  EnvelopeOptions options;
+  options.with_speed_variation = false;
+  options.limits = limits;
+  options.budget = budget_of_steered;
+  const auto up_to = [&](double side) {
+    return [&, side](Angle turn) {
+      MountedRange part = positions;
+      part.yaw = side < 0.0 ? AngleRange{-turn, Angle{}} : AngleRange{Angle{}, turn};
+      return check_limits(mounted_envelope(value, tolerance, part, slack, options).envelope, limits);
+    };
+  };
+  const auto one_side = [&](double side, Angle most) {
+    constexpr Angle fine = degrees(0.2);
+    return detail::turn_to_one_side(up_to(side), std::max(most, farthest), fine);
+  };
+  return {one_side(-1.0, -positions.yaw.low), one_side(1.0, positions.yaw.high)};
+}
+
+Finding turn_steered(const Case& value, bool driven, const FoulingData& fouling, Angle farthest) {
+  const StateLimits limits = state_limits(value, turning, driven);
+  return turn_finding(value, steered_within(value, limits.strictest, farthest),
+                      steered_within(value, limits.loosest, farthest), limits, fouling);
 }
 
 } // namespace
@@ -162,7 +196,7 @@ std::vector<TurnAtPitch> turn_curve(const Case& value, const DrivelineOverRange&
 }
 
 void check_turn_limit(const Case& value, const DrivelineOverRange& range, Findings& findings) {
-  if (value.tractor.hitch.kind == HitchKind::three_point) {
+  if (value.tractor.hitch.kind == HitchKind::three_point && !is_semi_mounted(value)) {
     findings.not_examined(Check::turn_limit);
     return;
   }
@@ -174,10 +208,14 @@ void check_turn_limit(const Case& value, const DrivelineOverRange& range, Findin
     return;
   }
   const FoulingData fouling = fouling_data(value);
+  const auto up_to = [&](Angle farthest) {
+    return is_semi_mounted(value) ? turn_steered(value, state->driven, fouling, farthest)
+                                  : turn_trailed(value, state->driven, fouling, farthest);
+  };
   try {
-    findings.add(turn_finding(value, state->driven, fouling, farthest_turn));
-  } catch (const InputError&) { // far beyond what is stated the joint centres may meet
-    findings.add(turn_finding(value, state->driven, fouling, Angle{}));
+    findings.add(up_to(farthest_turn));
+  } catch (const InputError&) { // far beyond what is stated joint centres may meet, or a wheel hang in the air
+    findings.add(up_to(Angle{}));
   }
 }
 

@@ -483,16 +483,53 @@ void check_slack(Problems& problems, const std::string& path, const Implement& i
   problems.push_back({path + ".top_link", "\"slack\"", "\"tight\": implement.support_wheels is \"none\""});
 }
 
-/// A trailed machine turns at the headland, a mounted one is raised there: one limit for each.
-void check_headland_limit(Problems& problems, const Case& value) {
+/// A trailed or steered machine turns at the headland, a mounted one is raised there: one limit for each.
+void check_headland_limits(Problems& problems, const Case& value) {
   const Stated<HitchKind>& kind = value.tractor.hitch.kind;
-  if (kind == HitchKind::drawbar && value.limits.lifted_angle) {
-    problems.push_back({"limits.lifted_angle", text_of(amount_of(*value.limits.lifted_angle)),
-                        "limits.turning_angle: a trailed implement is not raised"});
+  if (!kind) return;
+  const bool raised = kind == HitchKind::three_point && !value.implement.steering_pivot;
+  const auto refuse = [&](const char* entry, const Stated<Angle>& limit, const char* instead) {
+    if (limit) problems.push_back({entry, text_of(amount_of(*limit)), instead});
+  };
+  if (raised) {
+    refuse("limits.turning_angle", value.limits.turning_angle,
+           "limits.lifted_angle: a mounted implement is raised at the headland");
+    refuse("limits.wide_turning_angle", value.limits.wide_turning_angle,
+           "limits.wide_lifted_angle: a mounted implement is raised at the headland");
+    return;
   }
-  if (kind == HitchKind::three_point && value.limits.turning_angle && value.limits.lifted_angle) {
-    problems.push_back({"limits.turning_angle", text_of(amount_of(*value.limits.turning_angle)),
-                        "lifted_angle alone: a mounted implement is raised to turn"});
+  refuse("limits.lifted_angle", value.limits.lifted_angle,
+         "limits.turning_angle: a trailed or steered implement turns at the headland");
+  refuse("limits.wide_lifted_angle", value.limits.wide_lifted_angle,
+         "limits.wide_turning_angle: a trailed or steered implement turns at the headland");
+}
+
+/// Less roll at full turn asks for a turn and a roll to both sides of none.
+void check_coupling(Problems& problems, const std::string& path, const StateRange& range, bool trailed) {
+  if (!range.roll_at_full_turn) return;
+  const auto refuse = [&](std::string found, const char* expected) {
+    problems.push_back({path + ".roll_at_full_turn", std::move(found), expected});
+  };
+  if (!trailed) refuse("stated", "nothing: roll depends on the turn behind a drawbar only");
+  const auto beside_none = [](const Stated<Interval<Angle>>& angles) {
+    return angles && (angles->low > Angle{} || angles->high < Angle{});
+  };
+  if (beside_none(range.yaw)) refuse("beside a yaw without 0 deg", "a yaw from 0 deg or below to 0 deg or above");
+  if (beside_none(range.roll)) refuse("beside a roll without 0 deg", "a roll from 0 deg or below to 0 deg or above");
+}
+
+/// A machine that steers about a pivot on its headstock hangs on the lower links, which then do not sway.
+void check_steering(Problems& problems, const Case& value) {
+  if (!value.implement.steering_pivot) return;
+  if (value.tractor.hitch.kind == HitchKind::drawbar) {
+    problems.push_back({"implement.steering_pivot", "stated", "nothing: the implement is trailed on a drawbar"});
+  }
+  const std::pair<const char*, const Stated<StateRange>&> states[] = {
+      {"working", value.range.working}, {"turning", value.range.turning}, {"transport", value.range.transport}};
+  for (const auto& [name, state] : states) {
+    if (!state || !state->sway) continue;
+    problems.push_back({std::string("range.") + name + ".sway", "beside implement.steering_pivot",
+                        "yaw: the machine turns about its pivot"});
   }
 }
 
@@ -518,6 +555,7 @@ void check_ranges(Problems& problems, const Case& value) {
     if (value.tractor.hitch.kind == HitchKind::three_point) refuse_wheels(problems, path, *state.range);
     if (value.tractor.hitch.kind == HitchKind::drawbar) refuse_links(problems, path, *state.range);
     check_slack(problems, path, value.implement, state.range->top_link);
+    check_coupling(problems, path, *state.range, value.tractor.hitch.kind != HitchKind::three_point);
     if (value.tractor.hitch.kind == HitchKind::drawbar && state.range->lift) {
       problems.push_back({path + ".lift", "a lift", "no lift: the implement is trailed on a drawbar"});
     }
@@ -553,7 +591,8 @@ void find_contradictions(const Case& value, Problems& problems) {
   if (value.torsion) check_torsion(problems, *value.torsion);
   check_hitch(problems, value.tractor.hitch, value.fouling);
   check_ranges(problems, value);
-  check_headland_limit(problems, value);
+  check_headland_limits(problems, value);
+  check_steering(problems, value);
   check_prices(problems, value.prices, value.season);
 }
 

@@ -30,6 +30,7 @@ inline constexpr Bounds fraction{0.0, 1.0, false, true};
 /// Twice the share is the loss factor of a shaft, and none turns the whole of its energy into heat.
 inline constexpr Bounds shaft_damping_share{0.0, 0.5, true, true};
 inline constexpr Bounds some_share{0.0, 1.0, true, false};
+inline constexpr Bounds whole_share{0.0, 1.0, false, false};
 inline constexpr Bounds some_angle{0.0, pi / 2, false, true};
 inline constexpr Bounds full_turn{-pi, pi, false, false};
 inline constexpr Bounds quarter_turn{-pi / 2, pi / 2, true, true};
@@ -172,6 +173,11 @@ template <class V> void fields(V& v, SupportWheels& wheels) {
   v.field("below", wheels.below, not_negative, "lower hitch points down to it, the machine level");
 }
 
+template <class V> void fields(V& v, SteeringPivot& pivot) {
+  v.field("behind", pivot.behind, any_size, "lower hitch points to the pivot, rearwards");
+  v.field("lateral", pivot.lateral, any_size, "pivot to the left of the middle between them");
+}
+
 template <class V> void fields(V& v, Place& place) {
   v.field("behind", place.behind, any_size, "rearwards (ahead: negative)");
   v.field("left", place.left, any_size, "to the left (right: negative)");
@@ -237,6 +243,8 @@ template <class V> void fields(V& v, Implement& implement) {
   v.field("upper_pin", implement.upper_pin, above_zero, "mounted: diameter of the upper hitch pin");
   v.fitted("support_wheels", implement.support_wheels,
            "mounted: wheels that carry it while the top link is slack, or \"none\"");
+  v.part("steering_pivot", implement.steering_pivot,
+         "semi-mounted: upright pivot behind the lower links about which the machine steers");
   v.field("tongue_length", implement.tongue_length, above_zero, "trailed: hitch pin to the implement's axle");
   v.field("track", implement.track, above_zero, "between the middles of the implement's wheels");
   v.object("input", implement.input, "power input connection");
@@ -345,7 +353,8 @@ template <class V> void fields(V& v, WheelDrop& drop) {
 }
 
 template <class V> void fields(V& v, StateRange& state) {
-  v.interval("yaw", state.yaw, full_turn, "turn of the implement; negative: the tractor turns left");
+  v.interval("yaw", state.yaw, full_turn,
+             "turn of the implement, semi-mounted about its steering pivot; negative: the tractor turns left");
   v.interval("pitch", state.pitch, quarter_turn, "pitch of the implement; positive in a hollow, negative over a crest");
   v.interval("roll", state.roll, quarter_turn, "roll of the implement; positive: its left side up");
   v.interval("lift", state.lift, any_size, "mounted: lower hitch points above the front pivots of the lower links");
@@ -363,6 +372,8 @@ template <class V> void fields(V& v, StateRange& state) {
   v.field("side_slope", state.side_slope, lean,
           "instead of roll: greatest angle between the side slopes under tractor and implement, to either side");
   v.part("wheel_drop", state.wheel_drop, "instead of roll: how much lower single wheels stand, as in a furrow");
+  v.field("roll_at_full_turn", state.roll_at_full_turn, whole_share,
+          "trailed: share of the roll that is left at full turn, evenly less on the way: \"50 %\"");
   v.choice("driven", state.driven, "whether the PTO turns in this state");
 }
 
@@ -377,13 +388,16 @@ template <class V> void fields(V& v, WorkingRange& range) {
 
 template <class V> void fields(V& v, Limits& limits) {
   v.field("working_angle", limits.working_angle, joint_limit, "largest joint angle in work");
-  v.field("turning_angle", limits.turning_angle, joint_limit, "largest joint angle while turning under power");
+  v.field("turning_angle", limits.turning_angle, joint_limit,
+          "trailed, semi-mounted: largest joint angle while turning under power");
   v.field("lifted_angle", limits.lifted_angle, joint_limit,
           "mounted: largest joint angle while it is raised at the headland under power");
   v.field("transport_angle", limits.transport_angle, joint_limit, "largest joint angle with the PTO at rest");
   v.field("wide_working_angle", limits.wide_working_angle, joint_limit, "wide-angle joints: largest angle in work");
   v.field("wide_turning_angle", limits.wide_turning_angle, joint_limit,
           "wide-angle joints: largest angle while turning under power");
+  v.field("wide_lifted_angle", limits.wide_lifted_angle, joint_limit,
+          "wide-angle joints, mounted: largest angle while it is raised at the headland under power");
   v.field("wide_transport_angle", limits.wide_transport_angle, joint_limit,
           "wide-angle joints: largest angle with the PTO at rest");
   v.field("wide_angle_centre", limits.wide_angle_centre, above_zero,

@@ -37,9 +37,12 @@ std::string from_to(const AmountRange& range, UnitStyle style) {
 }
 
 std::string positions_of(const StateEnvelope& envelope, UnitStyle style) {
-  std::string text = say("certificate.yaw", {{"range", from_to(envelope.yaw, style)}});
+  const char* yaw = envelope.steers_about_pivot ? "certificate.steering" : "certificate.yaw";
+  std::string text = say(yaw, {{"range", from_to(envelope.yaw, style)}});
   if (envelope.pitch) text += ", " + say("certificate.pitch", {{"range", from_to(*envelope.pitch, style)}});
   text += ", " + say("certificate.roll", {{"range", from_to(envelope.roll, style)}});
+  if (envelope.roll_at_full_turn)
+    text += ", " + say("certificate.less_roll", {{"share", to_string(*envelope.roll_at_full_turn, style)}});
   if (envelope.lift) text += ", " + say("certificate.lift", {{"range", from_to(*envelope.lift, style)}});
   if (envelope.slack_top_link) text += ", " + say("certificate.slack");
   return text;
@@ -68,6 +71,12 @@ std::string measured_text(const MeasuredEntry& entry, UnitStyle style) {
   return entry.tolerance.si > 0.0 ? value + " ± " + to_string(entry.tolerance, style) : value;
 }
 
+/// What the measurements of a range say nothing of.
+const char* left_out_by(const RangeOrigin& origin) {
+  if (origin.of == "yaw" && origin.from.size() > 3) return "certificate.steady_turns"; // of radii, not of a sway
+  return origin.of == "pitch" ? "certificate.even_ground" : nullptr;
+}
+
 const char* phrase_of(const RangeOrigin& origin) {
   if (origin.of == "yaw") return "certificate.yaw";
   if (origin.of == "pitch") return "certificate.pitch";
@@ -80,11 +89,28 @@ void add_origins(std::vector<std::string>& sentences, const StateEnvelope& envel
     std::string entries;
     for (const MeasuredEntry& entry : origin.from)
       entries += (entries.empty() ? "" : ", ") + measured_text(entry, style);
-    sentences.push_back(
+    std::string sentence =
         say("certificate.measured", {{"state", state_text(envelope.state)},
                                      {"angle", say(phrase_of(origin), {{"range", from_to(origin.range, style)}})},
-                                     {"entries", entries}}));
+                                     {"entries", entries}});
+    sentences.push_back(std::move(sentence));
   }
+}
+
+/// What no position of the stated ranges shows, in the words of the whole.
+std::string not_within(const std::vector<StateEnvelope>& states) {
+  std::string text;
+  const auto add = [&text](const char* phrase) {
+    const std::string sentence = say(phrase);
+    if (text.find(sentence) == std::string::npos) text += " " + sentence;
+  };
+  for (const StateEnvelope& state : states) {
+    for (const RangeOrigin& origin : state.origins) {
+      if (const char* left_out = left_out_by(origin)) add(left_out);
+    }
+    if (state.slack_top_link) add("certificate.level_ground");
+  }
+  return text;
 }
 
 /// The state whose extreme is the worst.
@@ -109,12 +135,11 @@ Overall overall(const std::vector<StateEnvelope>& all) {
           &longest(worst_state(all, longest, std::greater<>())), &shortest(worst_state(all, shortest, std::less<>()))};
 }
 
-/// How near the bounds are. The tolerances of a linkage are not followed to the machine that reaches them.
-std::string near_sentence(const Overall& worst, bool mounted, UnitStyle style) {
+/// How near the bounds are.
+std::string near_sentence(const Overall& worst, UnitStyle style) {
   const double length_gap = std::max(worst.longest->gap.si, worst.shortest->gap.si);
-  return say(
-      mounted ? "certificate.as_stated" : "certificate.attained",
-      {{"angle_gap", gap_text(worst.angle->gap, style)}, {"length_gap", gap_text({length_gap, Kind::length}, style)}});
+  return say("certificate.attained", {{"angle_gap", gap_text(worst.angle->gap, style)},
+                                      {"length_gap", gap_text({length_gap, Kind::length}, style)}});
 }
 
 std::string whole_sentence(const Overall& worst, const std::vector<StateEnvelope>& states, UnitStyle style) {
@@ -123,7 +148,7 @@ std::string whole_sentence(const Overall& worst, const std::vector<StateEnvelope
              {{"angle", rounded_up(worst.angle->bound, style)},
               {"shortest", rounded_down(worst.shortest->bound, style)},
               {"longest", rounded_up(worst.longest->bound, style)},
-              {"near", near_sentence(worst, states.front().lift.has_value(), style)}});
+              {"near", near_sentence(worst, style)}});
 }
 
 void add_matters_most(std::vector<std::string>& sentences, const Overall& worst, UnitStyle style) {
@@ -150,7 +175,8 @@ std::string rounded_down(Amount amount, UnitStyle style) {
 std::vector<std::string> certificate(const Assessment& assessment, UnitStyle style) {
   if (assessment.envelopes.empty()) return {};
   const Overall worst = overall(assessment.envelopes);
-  std::vector<std::string> sentences{whole_sentence(worst, assessment.envelopes, style)};
+  std::vector<std::string> sentences{whole_sentence(worst, assessment.envelopes, style) +
+                                     not_within(assessment.envelopes)};
   for (const StateEnvelope& envelope : assessment.envelopes) {
     sentences.push_back(state_sentence(envelope, style));
     add_origins(sentences, envelope, style);

@@ -82,6 +82,8 @@ Json envelope_json(const StateEnvelope& envelope, UnitStyle style) {
   json["roll"] = range_json(envelope.roll);
   if (envelope.lift) json["lift"] = range_json(*envelope.lift);
   if (envelope.slack_top_link) json["top_link"] = "slack";
+  if (envelope.roll_at_full_turn) json["roll_at_full_turn"] = envelope.roll_at_full_turn->si;
+  if (envelope.steers_about_pivot) json["yaw_about"] = "steering pivot";
   json["measured"] = Json::array();
   for (const RangeOrigin& origin : envelope.origins) json["measured"].push_back(origin_json(origin, style));
   json["front_angle"] = extreme_json(envelope.front_angle, style);

@@ -52,7 +52,7 @@ TEST_CASE("a wider range never widens the interval of closed lengths, nor the tu
       const Assessment assessment = assessed(document);
       const Finding& cut = *assessment.find(Check::cut_list);
       const Finding& turn = *assessment.find(Check::turn_limit);
-      constexpr double gap = 1.2e-4; // twice the gap of the lengths would be the most that bounds may disagree
+      constexpr double gap = 1.2e-3; // bounds disagree by twice the gap of the lengths; rounded inward to 1 mm
       CHECK(amount_fact(cut, "least_closed") >= least - gap);
       CHECK(amount_fact(cut, "greatest_closed") <= greatest + gap);
       CHECK(amount_fact(turn, "left") <= left + 2e-3); // rounded inward to 0.1°
@@ -135,7 +135,7 @@ TEST_CASE("looser measurements never allow more turn, nor a longer driveline") {
     const double turn = amount_fact(*assessment.find(Check::turn_limit), "left");
     const double closed = amount_fact(*assessment.find(Check::cut_list), "greatest_closed");
     CHECK(turn <= left);
-    CHECK(closed < greatest);
+    CHECK(closed <= greatest); // rounded inward to 1 mm
     left = turn;
     greatest = closed;
   }

@@ -185,7 +185,7 @@ TEST_CASE("behind an intermediate bearing no pose runs less evenly than is prove
     EnvelopeOptions options;
     options.variation_gap = 0.005;
     options.budget = 20000;
-    const Extreme<double> e = detail::chain_over(p.driveline, second, between, p.pose.pin, range, options);
+    const Extreme<double> e = chain_envelope(p.driveline, second, between, p.pose.pin, range, options);
     open += e.proved ? 0 : 1;
     CHECK_CLOSE(chain_at(p.driveline, second, between, {p.pose.pin, e.at}).speed_variation, e.value, 1e-12);
     for (int j = 0; j < 500; ++j) {
@@ -211,9 +211,37 @@ TEST_CASE("a second section that runs straight leaves the unevenness of the firs
     straight.input = straight.output - metres(1.2).value() * Position::from_metres(p.driveline.input_direction.unit());
     straight.input_direction = p.driveline.input_direction;
     const AttitudeRange range{either_side(degrees(20)), either_side(degrees(6)), either_side(degrees(4)), {}};
-    const Extreme<double> chain = detail::chain_over(p.driveline, straight, degrees(30), p.pose.pin, range, {});
+    const Extreme<double> chain = chain_envelope(p.driveline, straight, degrees(30), p.pose.pin, range);
     const Extreme<double> alone = *driveline_envelope(p.driveline, p.pose.pin, range).speed_variation;
     CHECK(chain.lower <= alone.upper);
     CHECK(chain.upper >= alone.lower);
+  }
+}
+
+TEST_CASE("both sections on a linkage, over lift, turn and roll") {
+  RandomInputs random;
+  const ThreePointLinkage linkage{millimetres(-250), millimetres(150), millimetres(900), millimetres(-150),
+                                  millimetres(-250), millimetres(700), millimetres(610), Length{},
+                                  Length{},          Length{},         Length{},         Length{}};
+  for (int i = 0; i < 10; ++i) {
+    Driveline first;
+    first.front_joint = first.rear_joint = millimetres(80);
+    first.input = Position(millimetres(-random.between(400, 800)), Length{}, millimetres(random.between(150, 350)));
+    Driveline second = any_second(random, first);
+    const Angle between = degrees(random.between(-90, 90));
+    MountedRange range;
+    range.lift = {millimetres(-300), millimetres(100)};
+    range.roll = either_side(degrees(3));
+    EnvelopeOptions options;
+    options.variation_gap = 0.005;
+    options.budget = 5000;
+    const MountedChainEnvelope e = chain_envelope(first, second, between, linkage, range, {}, options);
+    CHECK_CLOSE(mounted_pose(linkage, e.at).attitude.pitch.value(), e.speed_variation.at.pitch.value(), 1e-12);
+    for (int j = 0; j < 300; ++j) {
+      Pose pose = mounted_pose(linkage, {millimetres(random.between(-300, 100)), {}, {}});
+      pose.attitude.roll = degrees(random.between(-3, 3));
+      const double seen = chain_at(first, second, between, pose).speed_variation;
+      CHECK(seen <= e.speed_variation.upper);
+    }
   }
 }

@@ -221,6 +221,66 @@ TEST_CASE("no linkage and driveline within the tolerances lies outside the toler
   CHECK(widest < 0.1);
 }
 
+TEST_CASE("a top link that was set at a lift: no machine within the tolerances escapes, and the bounds are nearer") {
+  RandomInputs random;
+  int escapes = 0;
+  int seen = 0;
+  double nearer = 0.0;
+  for (int i = 0; i < 40; ++i) {
+    Mounted m = any_mounted(random, false);
+    MountedTolerance t = any_tolerance(random);
+    t.convergence = t.span = Length{};
+    const LevelLift level{millimetres(random.between(-200, 100)), millimetres(random.between(0, 10)), true};
+    m.linkage.top_link = top_link_for(m.linkage, level.lift);
+    t.top_link = 1.1 * (t.lower_pivot_behind + t.top_pivot_behind + t.lower_pivot_below + t.top_pivot_below +
+                        1.2 * t.lower_link + t.mast + 1.2 * level.tolerance);
+    MountedEnvelope loose;
+    MountedEnvelope e;
+    try {
+      loose = driveline_envelope(m.driveline, m.linkage, t, m.range, coarse());
+      t.level = level;
+      e = driveline_envelope(m.driveline, m.linkage, t, m.range, coarse());
+    } catch (const InputError&) {
+      continue; // some linkage within the tolerances cannot close
+    }
+    ++seen;
+    CHECK(e.envelope.longest.upper <= loose.envelope.longest.upper + millimetres(2.0)); // the wanted gap
+    const Length own = e.envelope.longest.gap;
+    nearer = std::max(nearer, static_cast<double>(loose.envelope.longest.gap / own));
+    for (int j = 0; j < 3000; ++j) {
+      Mounted real = true_mounted(random, m, t);
+      real.linkage.top_link = top_link_for(real.linkage, within(random, level.lift, level.tolerance));
+      const Pose pose = mounted_pose(real.linkage, {any_length(random, m.range.lift), {}, {}});
+      escapes += escapes_at(driveline_at(real.driveline, pose), e.envelope);
+    }
+  }
+  MESSAGE("top links set at a lift: " << seen << ", the gap of the longest up to " << nearer << " times nearer");
+  CHECK(escapes == 0);
+  CHECK(seen > 20);
+  CHECK(nearer > 1.5);
+}
+
+TEST_CASE("what is said to be attained within the tolerances lies between the stated machine and the bound") {
+  RandomInputs random;
+  int further = 0;
+  for (int i = 0; i < 30; ++i) {
+    const Mounted m = any_mounted(random, i % 2 == 0);
+    const MountedTolerance t = any_tolerance(random);
+    try {
+      const DrivelineEnvelope e = driveline_envelope(m.driveline, m.linkage, t, m.range, coarse()).envelope;
+      const DrivelineEnvelope stated = driveline_envelope(m.driveline, m.linkage, m.range, coarse()).envelope;
+      CHECK(e.longest.value <= e.longest.upper);
+      CHECK(e.longest.value >= stated.longest.lower - millimetres(2.0)); // the gap within which they were looked for
+      CHECK(e.shortest.value >= e.shortest.lower);
+      CHECK(e.front_angle.value <= e.front_angle.upper);
+      further += e.longest.value > stated.longest.upper ? 1 : 0;
+    } catch (const InputError&) {
+      continue; // some linkage within the tolerances cannot close
+    }
+  }
+  CHECK(further > 10);
+}
+
 TEST_CASE("a machine on its wheel with the top link slack lies within its envelope, tolerances included") {
   RandomInputs random;
   int escapes = 0;
@@ -250,6 +310,58 @@ TEST_CASE("a machine on its wheel with the top link slack lies within its envelo
   }
   CHECK(escapes == 0);
   CHECK(seen > 20);
+}
+
+TEST_CASE("a semi-mounted machine lies within its envelope at every lift, roll and turn about its pivot") {
+  RandomInputs random;
+  int escapes = 0;
+  int seen = 0;
+  double loosest = 0.0;
+  for (int i = 0; i < 40; ++i) {
+    Mounted m = any_mounted(random, false);
+    const bool on_wheel = i % 2 == 0;
+    const bool exact = i % 4 < 2;
+    m.range.yaw = {degrees(-random.between(0, 50)), degrees(random.between(0, 50))};
+    m.range.roll = {degrees(-random.between(0, 6)), degrees(random.between(0, 6))};
+    const Position pivot(-millimetres(random.between(100, 500)), millimetres(random.between(-50, 50)), Length{});
+    m.range.pivot = pivot;
+    MountedTolerance t = exact ? MountedTolerance{} : any_tolerance(random);
+    t.pivot = exact ? Length{} : millimetres(random.between(0, 10));
+    const SupportWheel wheel{millimetres(random.between(2000, 4000)), millimetres(random.between(300, 600)),
+                             millimetres(random.between(400, 700))};
+    MountedEnvelope e;
+    try {
+      e = on_wheel ? driveline_envelope(m.driveline, m.linkage, wheel, t, m.range, coarse())
+                   : driveline_envelope(m.driveline, m.linkage, t, m.range, coarse());
+    } catch (const InputError&) {
+      continue; // some linkage within the tolerances cannot close, or a turned wheel does not reach the ground
+    }
+    ++seen;
+    if (exact) loosest = std::max(loosest, e.envelope.longest.gap.value());
+    for (int j = 0; j < 2000; ++j) {
+      const Mounted real = exact ? m : true_mounted(random, m, t);
+      const double side = random.between(0, 2.0 * pi);
+      const Position there = pivot + Position(std::cos(side) * t.pivot, std::sin(side) * t.pivot, Length{});
+      const Angle steer = random.between(0, 1) * (m.range.yaw.high - m.range.yaw.low) + m.range.yaw.low;
+      const Angle roll = random.between(0, 1) * (m.range.roll.high - m.range.roll.low) + m.range.roll.low;
+      const Length lift = any_length(random, m.range.lift);
+      const Position coupler(-real.linkage.coupler_depth, Length{}, real.linkage.coupler_rise);
+      Pose headstock = on_wheel
+                           ? slack_pose(real.linkage, steered_wheel(wheel, there + coupler, steer, roll), lift).pose
+                           : mounted_pose(real.linkage, {lift, {}, {}});
+      ThreePointLinkage ends = real.linkage;
+      ends.coupler_depth = ends.coupler_rise = Length{};
+      headstock.pin = mounted_pose(ends, {lift, {}, {}}).pin;
+      headstock.attitude.roll = roll;
+      Driveline about_pivot = real.driveline;
+      about_pivot.input = about_pivot.input - there;
+      escapes += escapes_at(driveline_at(about_pivot, steered_pose(headstock, there + coupler, steer)), e.envelope);
+    }
+  }
+  MESSAGE("semi-mounted machines: " << seen << ", the longest within " << loosest * 1e3 << " mm");
+  CHECK(escapes == 0);
+  CHECK(seen > 25);
+  CHECK(loosest < 0.03);
 }
 
 TEST_CASE("lift limit: every position up to the allowed lift keeps the limits") {
@@ -324,6 +436,16 @@ TEST_CASE("impossible mounted ranges are refused") {
   both.sway = {metres(0), metres(0.1)};
   both.yaw = {Angle{}, degrees(1)};
   CHECK_THROWS_AS(envelope(both), InputError);
+  both.yaw = {};
+  both.pivot = Position(metres(-0.3), Length{}, Length{}); // the links sway, or the machine steers
+  CHECK_THROWS_AS(envelope(both), InputError);
+  tolerance = {};
+  tolerance.pivot = metres(-0.01);
+  CHECK_THROWS_AS(tolerant(tolerance), InputError);
+  MountedSurroundings around;
+  around.links = LowerLinkRods{metres(0.6), metres(0.6), metres(0.03)};
+  both.sway = {};
+  CHECK_THROWS_AS(least_clearance(m.driveline, m.linkage, both, around), InputError); // not followed
   m.linkage.top_link = metres(2);
   CHECK_THROWS_AS(envelope({{metres(0), metres(0.1)}, {}, {}}), InputError);
   CHECK_THROWS_AS(lift_limit(m.driveline, m.linkage, m.range, {}), InputError);

@@ -285,6 +285,19 @@ TEST_CASE("entries that contradict each other are problems") {
     document["range"]["working"].erase("roll");
     CHECK(only_problem(document).path == "range.working.side_slope");
   }
+  SUBCASE("less roll at full turn of what has no turn, no roll or no drawbar") {
+    CHECK(only_problem(changed("/range/turning/roll_at_full_turn", "110 %")).path == "range.turning.roll_at_full_turn");
+    Json document = changed("/range/turning/roll_at_full_turn", "50 %");
+    CHECK(try_read_case(document.dump()).problems.empty());
+    document["range"]["turning"]["yaw"] = {"5 deg", "40 deg"};
+    CHECK(only_problem(document).path == "range.turning.roll_at_full_turn");
+    document = changed("/range/transport/roll_at_full_turn", "50 %");
+    document["range"]["transport"]["roll"] = {"-3 deg", "-1 deg"};
+    CHECK(only_problem(document).path == "range.transport.roll_at_full_turn");
+    document = mounted_document();
+    document["range"]["turning"]["roll_at_full_turn"] = "50 %";
+    CHECK(only_problem(document).path == "range.turning.roll_at_full_turn");
+  }
   SUBCASE("a mounted implement that rolls on wheels") {
     Json document =
         Json::parse(file_text(FIELDSHAFT_SOURCE_DIR "/docs/examples/cases/mounted-mower-lifted-for-transport.json"));
@@ -310,6 +323,18 @@ TEST_CASE("entries that contradict each other are problems") {
     document = mounted_document();
     document["limits"]["turning_angle"] = document["limits"]["lifted_angle"] = "28 deg";
     CHECK(only_problem(document).path == "limits.turning_angle");
+    document["limits"].erase("turning_angle");
+    document["limits"]["wide_turning_angle"] = "60 deg";
+    CHECK(only_problem(document).path == "limits.wide_turning_angle");
+    document["implement"]["steering_pivot"] = {{"behind", "300 mm"}, {"lateral", "0 mm"}}; // now it turns, not raised
+    CHECK(only_problem(document).path == "limits.lifted_angle");
+    document["limits"].erase("lifted_angle");
+    document["range"]["working"].erase("yaw");
+    document["range"]["working"]["sway"] = {"-50 mm", "50 mm"};
+    CHECK(only_problem(document).path == "range.working.sway");
+    CHECK(only_problem(changed("/implement/steering_pivot", {{"behind", "300 mm"}})).path ==
+          "implement.steering_pivot");
+    CHECK(on_links("/implement/steering_pivot", {{"lateral", "300"}}) == "implement.steering_pivot.lateral");
     CHECK(only_problem(changed("/tractor/hitch/quick_coupler", "none")).path == "tractor.hitch");
     CHECK(only_problem(changed("/tractor/hitch/category", "2N")).path == "tractor.hitch");
     CHECK(only_problem(changed("/range/working/top_link", "tight")).path == "range.working.top_link");

@@ -243,6 +243,7 @@ __all__ = [
     "LengthInfluence",
     "LengthLimits",
     "LengthRange",
+    "LevelLift",
     "LifeClass",
     "LiftLimit",
     "LimitCheck",
@@ -276,6 +277,7 @@ __all__ = [
     "Measurement",
     "ModeNode",
     "Money",
+    "MountedChainEnvelope",
     "MountedClearance",
     "MountedEnvelope",
     "MountedRange",
@@ -458,6 +460,7 @@ __all__ = [
     "capital_recovery_factor",
     "case_json_schema",
     "chain_at",
+    "chain_envelope",
     "changeover",
     "changeover_between",
     "check_length",
@@ -614,6 +617,7 @@ __all__ = [
     "miner_damage",
     "mirrored",
     "mode_nodes",
+    "mounted_chain_envelope",
     "mounted_driveline_envelope",
     "mounted_least_clearance",
     "mounted_pose",
@@ -736,6 +740,7 @@ __all__ = [
     "square_profile",
     "steady_turn_angle",
     "steered_pose",
+    "steered_wheel",
     "stepped_shaft",
     "stepped_stiffness",
     "stepped_yield_torque",
@@ -1092,6 +1097,11 @@ class MountedEnvelope(QuantityRecord):
     speed_variation_at: LinkagePosition
     def __init__(self, envelope: DrivelineEnvelope | si.DrivelineEnvelope, front_angle_at: LinkagePosition | si.LinkagePosition, rear_angle_at: LinkagePosition | si.LinkagePosition, difference_at: LinkagePosition | si.LinkagePosition, longest_at: LinkagePosition | si.LinkagePosition, shortest_at: LinkagePosition | si.LinkagePosition, speed_variation_at: LinkagePosition | si.LinkagePosition) -> None: ...
 
+class MountedChainEnvelope(QuantityRecord):
+    speed_variation: NumberExtreme
+    at: LinkagePosition
+    def __init__(self, speed_variation: NumberExtreme | si.NumberExtreme, at: LinkagePosition | si.LinkagePosition) -> None: ...
+
 class LengthRange(QuantityRecord):
     low: Quantity[Any]
     high: Quantity[Any]
@@ -1103,7 +1113,14 @@ class MountedRange(QuantityRecord):
     difference: LengthRange
     yaw: AngleRange
     roll: AngleRange
-    def __init__(self, lift: LengthRange | si.LengthRange = ..., sway: LengthRange | si.LengthRange = ..., difference: LengthRange | si.LengthRange = ..., yaw: AngleRange | si.AngleRange = ..., roll: AngleRange | si.AngleRange = ...) -> None: ...
+    pivot: Position | None
+    def __init__(self, lift: LengthRange | si.LengthRange = ..., sway: LengthRange | si.LengthRange = ..., difference: LengthRange | si.LengthRange = ..., yaw: AngleRange | si.AngleRange = ..., roll: AngleRange | si.AngleRange = ..., pivot: Position | si.Position | None = ...) -> None: ...
+
+class LevelLift(QuantityRecord):
+    lift: Quantity[Any]
+    tolerance: Quantity[Any]
+    stated: bool
+    def __init__(self, lift: _QuantityLike = ..., tolerance: _QuantityLike = ..., stated: bool = ...) -> None: ...
 
 class MountedTolerance(QuantityRecord):
     driveline: DrivelineTolerance
@@ -1113,12 +1130,14 @@ class MountedTolerance(QuantityRecord):
     top_pivot_behind: Quantity[Any]
     top_pivot_below: Quantity[Any]
     top_link: Quantity[Any]
+    level: LevelLift
     mast: Quantity[Any]
     span: Quantity[Any]
     convergence: Quantity[Any]
     wheel: Quantity[Any]
     ground: Quantity[Any]
-    def __init__(self, driveline: DrivelineTolerance | si.DrivelineTolerance = ..., lower_pivot_behind: _QuantityLike = ..., lower_pivot_below: _QuantityLike = ..., lower_link: _QuantityLike = ..., top_pivot_behind: _QuantityLike = ..., top_pivot_below: _QuantityLike = ..., top_link: _QuantityLike = ..., mast: _QuantityLike = ..., span: _QuantityLike = ..., convergence: _QuantityLike = ..., wheel: _QuantityLike = ..., ground: _QuantityLike = ...) -> None: ...
+    pivot: Quantity[Any]
+    def __init__(self, driveline: DrivelineTolerance | si.DrivelineTolerance = ..., lower_pivot_behind: _QuantityLike = ..., lower_pivot_below: _QuantityLike = ..., lower_link: _QuantityLike = ..., top_pivot_behind: _QuantityLike = ..., top_pivot_below: _QuantityLike = ..., top_link: _QuantityLike = ..., level: LevelLift | si.LevelLift = ..., mast: _QuantityLike = ..., span: _QuantityLike = ..., convergence: _QuantityLike = ..., wheel: _QuantityLike = ..., ground: _QuantityLike = ..., pivot: _QuantityLike = ...) -> None: ...
 
 class Placement(QuantityRecord):
     place: Quantity[Any]
@@ -2296,6 +2315,8 @@ def repair_cost(list_price: Money, repair_class: RepairClass | si.RepairClass | 
 def branch_envelopes(branches: Iterable[Branch | si.Branch], torque: _QuantityLike, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> tuple[BranchEnvelope, ...]: ...
 def seen_from(part: Pose | si.Pose, driveline: Driveline | si.Driveline) -> Driveline: ...
 def chain_at(first: Driveline | si.Driveline, second: Driveline | si.Driveline, between: _QuantityLike, pose: Pose | si.Pose) -> ChainState: ...
+def chain_envelope(first: Driveline | si.Driveline, second: Driveline | si.Driveline, between: _QuantityLike, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> NumberExtreme: ...
+def mounted_chain_envelope(first: Driveline | si.Driveline, second: Driveline | si.Driveline, between: _QuantityLike, linkage: ThreePointLinkage | si.ThreePointLinkage, range: MountedRange | si.MountedRange, wheel: SupportWheel | si.SupportWheel | None = ..., options: EnvelopeOptions | si.EnvelopeOptions = ...) -> MountedChainEnvelope: ...
 def with_adaptor(driveline: Driveline | si.Driveline, length: _QuantityLike) -> Driveline: ...
 def adaptor_effect(driveline: Driveline | si.Driveline, length: _QuantityLike, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, options: EnvelopeOptions | si.EnvelopeOptions = ...) -> EnvelopeChange: ...
 def least_clearance(driveline: Driveline | si.Driveline, pin: Position | si.Position, range: AttitudeRange | si.AttitudeRange, around: Surroundings | si.Surroundings, gap: _QuantityLike = ..., budget: ArrayLike = ...) -> LengthExtreme: ...
@@ -2413,6 +2434,7 @@ def transport_pitch(linkage: ThreePointLinkage | si.ThreePointLinkage, transport
 def top_link_for(linkage: ThreePointLinkage | si.ThreePointLinkage, lift: _QuantityLike, pitch: _QuantityLike = ...) -> Quantity[Any]: ...
 def slack_pose(linkage: ThreePointLinkage | si.ThreePointLinkage, wheel: SupportWheel | si.SupportWheel, lift: _QuantityLike) -> SlackPose: ...
 def steered_pose(headstock: Pose | si.Pose, pivot: Position | si.Position, steer: _QuantityLike) -> Pose: ...
+def steered_wheel(wheel: SupportWheel | si.SupportWheel, pivot: Position | si.Position, steer: _QuantityLike, roll: _QuantityLike = ...) -> SupportWheel: ...
 def joint_acceleration(angle: _QuantityLike, rotation: _QuantityLike, speed: _QuantityLike) -> Quantity[Any]: ...
 def joint_peak_acceleration(angle: _QuantityLike, speed: _QuantityLike) -> Quantity[Any]: ...
 def joint_peak_acceleration_rotation(angle: _QuantityLike) -> Quantity[Any]: ...

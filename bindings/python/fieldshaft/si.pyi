@@ -109,6 +109,7 @@ __all__ = [
     "LengthInfluence",
     "LengthLimits",
     "LengthRange",
+    "LevelLift",
     "LifeClass",
     "LiftLimit",
     "LimitCheck",
@@ -141,6 +142,7 @@ __all__ = [
     "Measurement",
     "ModeNode",
     "Money",
+    "MountedChainEnvelope",
     "MountedClearance",
     "MountedEnvelope",
     "MountedRange",
@@ -313,6 +315,7 @@ __all__ = [
     "capital_recovery",
     "capital_recovery_factor",
     "chain_at",
+    "chain_envelope",
     "check_length",
     "check_limits",
     "checked_tube_lengths",
@@ -466,6 +469,7 @@ __all__ = [
     "miner_damage",
     "mirrored",
     "mode_nodes",
+    "mounted_chain_envelope",
     "mounted_driveline_envelope",
     "mounted_least_clearance",
     "mounted_pose",
@@ -581,6 +585,7 @@ __all__ = [
     "square_profile",
     "steady_turn_angle",
     "steered_pose",
+    "steered_wheel",
     "stepped_shaft",
     "stepped_stiffness",
     "stepped_yield_torque",
@@ -1242,6 +1247,11 @@ class MountedEnvelope(Record):
     speed_variation_at: LinkagePosition
     def __init__(self, envelope: DrivelineEnvelope, front_angle_at: LinkagePosition, rear_angle_at: LinkagePosition, difference_at: LinkagePosition, longest_at: LinkagePosition, shortest_at: LinkagePosition, speed_variation_at: LinkagePosition) -> None: ...
 
+class MountedChainEnvelope(Record):
+    speed_variation: NumberExtreme
+    at: LinkagePosition
+    def __init__(self, speed_variation: NumberExtreme, at: LinkagePosition) -> None: ...
+
 class LengthRange(Record):
     low: float
     high: float
@@ -1253,7 +1263,14 @@ class MountedRange(Record):
     difference: LengthRange
     yaw: AngleRange
     roll: AngleRange
-    def __init__(self, lift: LengthRange = ..., sway: LengthRange = ..., difference: LengthRange = ..., yaw: AngleRange = ..., roll: AngleRange = ...) -> None: ...
+    pivot: Position | None
+    def __init__(self, lift: LengthRange = ..., sway: LengthRange = ..., difference: LengthRange = ..., yaw: AngleRange = ..., roll: AngleRange = ..., pivot: Position | None = ...) -> None: ...
+
+class LevelLift(Record):
+    lift: float
+    tolerance: float
+    stated: bool
+    def __init__(self, lift: float = ..., tolerance: float = ..., stated: bool = ...) -> None: ...
 
 class MountedTolerance(Record):
     driveline: DrivelineTolerance
@@ -1263,12 +1280,14 @@ class MountedTolerance(Record):
     top_pivot_behind: float
     top_pivot_below: float
     top_link: float
+    level: LevelLift
     mast: float
     span: float
     convergence: float
     wheel: float
     ground: float
-    def __init__(self, driveline: DrivelineTolerance = ..., lower_pivot_behind: float = ..., lower_pivot_below: float = ..., lower_link: float = ..., top_pivot_behind: float = ..., top_pivot_below: float = ..., top_link: float = ..., mast: float = ..., span: float = ..., convergence: float = ..., wheel: float = ..., ground: float = ...) -> None: ...
+    pivot: float
+    def __init__(self, driveline: DrivelineTolerance = ..., lower_pivot_behind: float = ..., lower_pivot_below: float = ..., lower_link: float = ..., top_pivot_behind: float = ..., top_pivot_below: float = ..., top_link: float = ..., level: LevelLift = ..., mast: float = ..., span: float = ..., convergence: float = ..., wheel: float = ..., ground: float = ..., pivot: float = ...) -> None: ...
 
 class Placement(Record):
     place: float
@@ -2551,6 +2570,8 @@ def repair_cost(list_price: Money, repair_class: RepairClass | str, from_: float
 def branch_envelopes(branches: Iterable[Branch], torque: float, options: EnvelopeOptions = ...) -> tuple[BranchEnvelope, ...]: ...
 def seen_from(part: Pose, driveline: Driveline) -> Driveline: ...
 def chain_at(first: Driveline, second: Driveline, between: float, pose: Pose) -> ChainState: ...
+def chain_envelope(first: Driveline, second: Driveline, between: ArrayLike, pin: Position, range: AttitudeRange, options: EnvelopeOptions = ...) -> NumberExtreme: ...
+def mounted_chain_envelope(first: Driveline, second: Driveline, between: ArrayLike, linkage: ThreePointLinkage, range: MountedRange, wheel: SupportWheel | None = ..., options: EnvelopeOptions = ...) -> MountedChainEnvelope: ...
 def with_adaptor(driveline: Driveline, length: float) -> Driveline: ...
 def adaptor_effect(driveline: Driveline, length: float, pin: Position, range: AttitudeRange, options: EnvelopeOptions = ...) -> EnvelopeChange: ...
 def least_clearance(driveline: Driveline, pin: Position, range: AttitudeRange, around: Surroundings, gap: ArrayLike = ..., budget: ArrayLike = ...) -> LengthExtreme: ...
@@ -2755,6 +2776,7 @@ def top_link_for(linkage: ThreePointLinkage, lift: float, pitch: float = ...) ->
 def top_link_for(linkage: ThreePointLinkage, lift: ArrayLike, pitch: ArrayLike = ...) -> NDArray[np.float64]: ...
 def slack_pose(linkage: ThreePointLinkage, wheel: SupportWheel, lift: ArrayLike) -> SlackPose: ...
 def steered_pose(headstock: Pose, pivot: Position, steer: ArrayLike) -> Pose: ...
+def steered_wheel(wheel: SupportWheel, pivot: Position, steer: ArrayLike, roll: ArrayLike = ...) -> SupportWheel: ...
 @typing.overload
 def joint_acceleration(angle: float, rotation: float, speed: float) -> float: ...
 @typing.overload

@@ -54,9 +54,11 @@ struct StateEnvelope {
   AmountRange yaw;
   std::optional<AmountRange> pitch; ///< trailed
   AmountRange roll;
-  std::optional<AmountRange> lift;  ///< mounted
-  bool slack_top_link = false;      ///< mounted, on its own wheels
-  std::vector<RangeOrigin> origins; ///< of what follows from measurements
+  std::optional<Amount> roll_at_full_turn; ///< share of the roll that is left there, where it is less
+  std::optional<AmountRange> lift;         ///< mounted
+  bool slack_top_link = false;             ///< mounted, on its own wheels
+  bool steers_about_pivot = false;         ///< semi-mounted: the yaw is the turn about its pivot
+  std::vector<RangeOrigin> origins;        ///< of what follows from measurements
   StateExtreme front_angle;
   StateExtreme rear_angle;
   StateExtreme difference;

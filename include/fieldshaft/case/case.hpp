@@ -175,6 +175,12 @@ struct SupportWheels {
   Stated<MeasuredLength> below;  ///< and downwards, the machine level
 };
 
+/// The upright pivot about which a semi-mounted machine steers behind the lower links, on its headstock.
+struct SteeringPivot {
+  Stated<MeasuredLength> behind;  ///< lower hitch points to the pivot, rearwards
+  Stated<MeasuredLength> lateral; ///< left of the middle between them
+};
+
 /// The power input connection: where the implement's input shaft ends, in the implement frame.
 struct InputConnection {
   Stated<MeasuredLength> behind;  ///< hitch pin (or lower hitch points) to the shaft end, rearwards
@@ -250,6 +256,7 @@ struct Implement {
   Stated<MeasuredLength> lower_pin;    ///< diameter of the lower hitch pins
   Stated<MeasuredLength> upper_pin;    ///< and of the upper one
   Stated<Fitted<SupportWheels>> support_wheels;
+  Stated<SteeringPivot> steering_pivot; ///< semi-mounted; unstated: it does not steer behind the links
   Stated<MeasuredLength> tongue_length; ///< trailed: pin to the implement's axle, rearwards
   Stated<MeasuredLength> track;         ///< between the middles of its wheels
   InputConnection input;
@@ -349,7 +356,7 @@ struct WheelDrop {
 
 /// The positions of the implement in one state of the machine: as angles, or by what can be measured in the field.
 struct StateRange {
-  Stated<Interval<Angle>> yaw;   ///< negative: the tractor turns left
+  Stated<Interval<Angle>> yaw;   ///< negative: the tractor turns left; semi-mounted: about the steering pivot
   Stated<Interval<Angle>> pitch; ///< positive: hollow
   Stated<Interval<Angle>> roll;  ///< positive: the implement's left side up
   Stated<Interval<Length>> lift; ///< mounted: lower hitch points above the height of their front pivots
@@ -362,6 +369,7 @@ struct StateRange {
   Stated<MeasuredLength> crest_radius;            ///< and of a crest
   Stated<Measured<Angle>> side_slope;             ///< instead of roll: between the side slopes of tractor and implement
   Stated<WheelDrop> wheel_drop;                   ///< instead of roll
+  Stated<double> roll_at_full_turn;               ///< trailed: share of the roll that is left there; unstated: all
   Stated<bool> driven;                            ///< the PTO turns in this state
 };
 
@@ -377,11 +385,12 @@ struct WorkingRange {
 /// Limits that the user sets in place of the defaults.
 struct Limits {
   Stated<Angle> working_angle;
-  Stated<Angle> turning_angle;
-  Stated<Angle> lifted_angle; ///< mounted: raised at the headland, driven
+  Stated<Angle> turning_angle; ///< trailed, semi-mounted: in a turn, driven
+  Stated<Angle> lifted_angle;  ///< mounted: raised at the headland, driven
   Stated<Angle> transport_angle;
-  Stated<Angle> wide_working_angle; ///< of wide-angle joints, in place of the three above
+  Stated<Angle> wide_working_angle; ///< of wide-angle joints, in place of those above
   Stated<Angle> wide_turning_angle;
+  Stated<Angle> wide_lifted_angle;
   Stated<Angle> wide_transport_angle;
   Stated<Length> wide_angle_centre; ///< greatest distance of a wide-angle joint's centre from over the pin
   Stated<Angle> angle_difference;

@@ -2,7 +2,7 @@
 // How unevenly a driveline with an intermediate bearing turns over a whole range of positions, with proved bounds.
 
 #include <fieldshaft/driveline/chain_row.hpp>
-#include <fieldshaft/driveline/envelope.hpp>
+#include <fieldshaft/driveline/mounted.hpp>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -45,12 +45,15 @@ inline Extreme<double> chain_extreme(double value, double upper, const Attitude&
   return {value, lower, most, most - lower, at, most - lower <= gap};
 }
 
-/// Greatest speed variation behind both sections of a driveline, over every attitude of a range, with proved bounds.
-///
-///   first, second, between  as for chain_at
-///   pin, range, options     as for driveline_envelope; of the gaps that of the speed variation counts
-/// The bounds hold for the rigid model as stated, without tolerances; where the budget runs out `proved` is false and
-/// they still hold. Source: branch and bound with the slope of chain_row.hpp.
+inline void check_chain(const Driveline& first, const Driveline& second, Angle between,
+                        const EnvelopeOptions& options) {
+  constexpr const char* name = "chain_envelope";
+  check::driveline(first, name);
+  check::driveline(second, name);
+  check::finite(between.value(), {name, "between", "rad"});
+  check::envelope_options(options, name);
+}
+
 inline Extreme<double> chain_over(const Driveline& first, const Driveline& second, Angle between, const Position& pin,
                                   const AttitudeRange& range, const EnvelopeOptions& options) {
   const Shafts shafts(lines(first, pin));
@@ -63,6 +66,48 @@ inline Extreme<double> chain_over(const Driveline& first, const Driveline& secon
 }
 
 } // namespace detail
+
+/// Greatest speed variation behind both sections of a driveline, over every attitude of a range, with proved bounds.
+///
+///   first, second, between  as for chain_at
+///   pin, range, options     as for driveline_envelope; of the gaps that of the speed variation counts
+/// The bounds hold for the rigid model as stated, without tolerances. Where the budget runs out `proved` is false and
+/// they still hold. Source: branch and bound with the slope of chain_row.hpp. Example: a second section that runs
+/// straight: the envelope's speed variation of the first alone.
+inline Extreme<double> chain_envelope(const Driveline& first, const Driveline& second, Angle between,
+                                      const Position& pin, const AttitudeRange& range,
+                                      const EnvelopeOptions& options = {}) {
+  detail::check_chain(first, second, between, options);
+  check::attitude_range(range, "chain_envelope");
+  return detail::chain_over(first, second, between, pin, range, options);
+}
+
+/// The greatest of a mounted machine, and where its linkage stands then.
+struct MountedChainEnvelope {
+  Extreme<double> speed_variation;
+  LinkagePosition at;
+};
+
+/// The same for a machine on a three-point linkage.
+///
+///   linkage, range  as for the envelope of a mounted implement
+///   wheel           stated: it stands on its own wheel with the top link slack
+inline MountedChainEnvelope chain_envelope(const Driveline& first, const Driveline& second, Angle between,
+                                           const ThreePointLinkage& linkage, const MountedRange& range,
+                                           const std::optional<SupportWheel>& wheel = {},
+                                           const EnvelopeOptions& options = {}) {
+  detail::check_chain(first, second, between, options);
+  detail::check_mounted(first, linkage, range, {}, options);
+  detail::LinkageMotion motion(linkage, range);
+  if (wheel) motion.stand_on(*wheel);
+  const Driveline line = detail::coupled(first, motion);
+  const detail::ChainRow row(line, second, between);
+  const detail::SearchResult r = detail::MountedSearch(line, motion, detail::MountedGoal::chain,
+                                                       0.98 * options.variation_gap, options.budget, &row)
+                                     .run();
+  const Attitude at = detail::attitude(detail::linkage_cell(motion, r.at, {}).attitude);
+  return {detail::chain_extreme(r.value, r.upper, at, options.variation_gap), motion.position(r.at)};
+}
 
 } // namespace v0
 } // namespace fieldshaft

@@ -6,7 +6,7 @@
 // linkage's own measurements widen both.
 
 #include <fieldshaft/driveline/tolerance_objective.hpp>
-#include <fieldshaft/hitch/linkage.hpp>
+#include <fieldshaft/hitch/steered.hpp>
 
 #include <optional>
 
@@ -21,6 +21,16 @@ struct MountedRange {
   LengthRange difference{}; ///< left lower hitch point above the right one
   AngleRange yaw{};         ///< instead of a sway
   AngleRange roll{};        ///< instead of a height difference
+  /// Semi-mounted: of steering, fixed in the headstock, from the lower hitch points. The yaw is the turn about it; the
+  /// links themselves do not sway.
+  std::optional<Position> pivot{};
+};
+
+/// A top link that was not measured but set: the machine stands level at this lift.
+struct LevelLift {
+  Length lift{};
+  Length tolerance{};
+  bool stated = false; ///< otherwise the top link was measured
 };
 
 /// How far the true measurements may lie from the stated ones, to either side.
@@ -31,12 +41,14 @@ struct MountedTolerance {
   Length lower_link{};
   Length top_pivot_behind{};
   Length top_pivot_below{};
-  Length top_link{};
+  Length top_link{}; ///< of one that was set by its lift: by how much its length may differ in all
+  LevelLift level{};
   Length mast{};        ///< place of the upper hitch point on the implement
   Length span{};        ///< between the lower hitch points; a height difference asks for it
   Length convergence{}; ///< where the lower links meet; a sway asks for it
   Length wheel{};       ///< slack top link: place of the wheel's lowest point on the implement
   Length ground{};      ///< slack top link: height of the ground
+  Length pivot{};       ///< semi-mounted: place of the steering pivot on the headstock
 };
 
 namespace check {
@@ -56,6 +68,8 @@ inline void mounted_range(const ThreePointLinkage& l, const MountedRange& range,
   }
   const auto given = [](const auto& r) { return r.low.value() != 0.0 || r.high.value() != 0.0; };
   if (given(range.sway) && given(range.yaw)) fail_input(function, "range.yaw", "beside a sway", "one of the two");
+  if (given(range.sway) && range.pivot)
+    fail_input(function, "range.sway", "beside a steering pivot", "none: the machine turns about its pivot");
   if (given(range.difference) && given(range.roll))
     fail_input(function, "range.roll", "beside a height difference", "one of the two");
 }
@@ -72,8 +86,12 @@ inline void mounted_tolerance(const MountedTolerance& t, const char* function) {
                             t.span,
                             t.convergence,
                             t.wheel,
-                            t.ground};
+                            t.ground,
+                            t.pivot};
   for (const Length& length : lengths) not_negative(length.value(), {function, "tolerance", "m"});
+  if (!t.level.stated) return;
+  finite(t.level.lift.value(), {function, "tolerance.level.lift", "m"});
+  not_negative(t.level.tolerance.value(), {function, "tolerance.level.tolerance", "m"});
 }
 
 /// The shortest span and convergence within the tolerances still reach as far as the range.
@@ -134,19 +152,13 @@ inline double reach_change(const SideView& v, double lift, double link_tolerance
   return link_tolerance * shorter / std::sqrt(level) * (1.0 + 1e-12);
 }
 
-/// Bound of the pitch's change by the tolerances, at every raise of a cell.
-///
-/// As in pitch_rate: the change is (t · displacement of hitch points, mast's top and pivots, and what the top link is
-/// longer) over mast sin(angle). The cosine of that angle, (M² + T² - D²)/(2 M T), is largest in size at a corner of
-/// the intervals of M, T and D.
-inline double pitch_slack(const SideView& v, const SideView::Level& level, double half, double reach,
+/// Least product of the mast's length with the sine of its angle to the top link, over a cell and all tolerances: what
+/// carries a displacement along the top link into a pitch. The cosine, (M² + T² - D²)/(2 M T), is largest in size at a
+/// corner of the intervals of M, T and D. Not above 0 where some linkage may not close.
+inline double least_lever(const SideView& v, const SideView::Level& level, double half, double moved,
                           const MountedTolerance& t) noexcept {
-  const double across = (t.lower_pivot_behind + t.top_pivot_behind).value() + reach;
-  const double up = (t.lower_pivot_below + t.top_pivot_below).value();
-  const double moved = std::hypot(across, up);
   const double mast = t.mast.value();
   const double link = t.top_link.value();
-  if (moved == 0.0 && mast == 0.0 && link == 0.0) return 0.0;
   const double base = std::hypot(v.pivot_x + v.ground * std::cos(v.ground_rise) - level.x,
                                  v.pivot_z + v.ground * std::sin(v.ground_rise) - level.z);
   double worst = 0.0;
@@ -158,8 +170,86 @@ inline double pitch_slack(const SideView& v, const SideView::Level& level, doubl
       }
     }
   }
-  if (!(worst < 1.0)) return std::numeric_limits<double>::infinity();
-  return (moved + mast + link) / ((v.mast - mast) * std::sqrt((1.0 - worst) * (1.0 + worst))) * (1.0 + 1e-12);
+  return worst < 1.0 ? (v.mast - mast) * std::sqrt((1.0 - worst) * (1.0 + worst)) : 0.0;
+}
+
+/// By how much the pivots may stand elsewhere towards each other.
+inline double pivots_moved(const MountedTolerance& t) noexcept {
+  return std::hypot((t.lower_pivot_behind + t.top_pivot_behind).value(),
+                    (t.lower_pivot_below + t.top_pivot_below).value());
+}
+
+/// Bound of the pitch's change by the tolerances, at every raise of a cell.
+///
+/// As in pitch_rate: the change is (t · displacement of hitch points, mast's top and pivots, and what the top link is
+/// longer) over mast sin(angle).
+inline double pitch_slack(const SideView& v, const SideView::Level& level, double half, double reach,
+                          const MountedTolerance& t) noexcept {
+  const double moved = std::hypot((t.lower_pivot_behind + t.top_pivot_behind).value() + reach,
+                                  (t.lower_pivot_below + t.top_pivot_below).value());
+  const double along = moved + t.mast.value() + t.top_link.value();
+  if (along == 0.0) return 0.0;
+  const double lever = least_lever(v, level, half, moved, t);
+  return lever > 0.0 ? along / lever * (1.0 + 1e-12) : std::numeric_limits<double>::infinity();
+}
+
+/// The same where the top link was set so that the machine stands level at a lift.
+///
+/// With V from the top pivot to the upper hitch point at this raise and V0 at the one where it is level, |V| = |V0|.
+/// What moves both ends of the top link alike at both raises leaves the pitch as it is, so that
+///   T mast sin(angle) · pitch' = V0 · (hitch points' + mast') - V · (hitch points' + turned mast') + (V - V0) ·
+///   pivots'
+/// and each factor is bounded over the cell and all tolerances, `slack` being a bound of the pitch's change already.
+inline double level_slack(const SideView& v, const SideView::Level& level, double raised, double half, double tilt,
+                          double slack, const MountedTolerance& t) noexcept {
+  using Plane = Eigen::Vector2d;
+  const double lift = v.link * std::sin(raised);
+  const double level_lift = t.level.lift.value();
+  const double width = v.link * std::cos(raised);
+  const double level_width = std::sqrt(std::max(0.0, (v.link - level_lift) * (v.link + level_lift)));
+  const double shorter = v.link - t.lower_link.value();
+  const double high = std::abs(lift) + v.link * half;
+  const double level_high = std::abs(level_lift) + t.level.tolerance.value();
+  if (!(shorter > high && shorter > level_high)) return slack;
+  const double least_width = std::sqrt((shorter - high) * (shorter + high));
+  const double least_level_width = std::sqrt((shorter - level_high) * (shorter + level_high));
+  const double link = t.lower_link.value();
+  const double mast = t.mast.value();
+  const double set =
+      t.level.tolerance.value() * v.link / least_level_width; // hitch points by the lift, reach and height
+  const double reach = link * v.link / least_width;
+  const double level_reach = link * v.link / least_level_width;
+  const Plane hitch(-width, lift);
+  const Plane level_hitch(-level_width, level_lift);
+  const Plane pivot(v.ground * std::cos(v.ground_rise), v.ground * std::sin(v.ground_rise));
+  const auto mast_at = [&v](double pitch) {
+    return Plane(v.mast * std::cos(v.mast_rise - pitch), v.mast * std::sin(v.mast_rise - pitch));
+  };
+  const Plane at = hitch + mast_at(level.pitch) - pivot;
+  const Plane when_level = level_hitch + mast_at(0.0) - pivot;
+  const Eigen::Rotation2Dd back(level.pitch); // pitch above 0 turns the mast's top forwards
+  const double by_cell = v.link * half + v.mast * tilt;
+  const double chord = 2.0 * std::sin(0.5 * std::min(pi, std::abs(level.pitch) + tilt + slack));
+  const double moved = pivots_moved(t);
+  // Each vector at the middle, and by how much it may differ.
+  const double elsewhere = reach + level_reach + set + (v.mast + mast) * slack + mast * chord;
+  const double apart = (at - when_level).norm() + by_cell + elsewhere;
+  const double turned = ((level_hitch - pivot) - back * (hitch - pivot)).norm() + v.link * half +
+                        ((hitch - pivot).norm() + v.link * half + reach + moved) * (tilt + slack) + reach +
+                        level_reach + set + moved * chord;
+  const double level_off = level_reach + set + moved + mast;
+  const double off = by_cell + reach + moved + mast + (v.mast + mast) * slack;
+  const double by_link = std::abs(when_level.x() / level_width - at.x() / width) + level_off / least_level_width +
+                         off / least_width + std::abs(when_level.x()) * (1.0 / least_level_width - 1.0 / level_width) +
+                         std::abs(at.x()) * (1.0 / least_width - 1.0 / width);
+  const double by_lift =
+      std::abs(when_level.y() + when_level.x() * level_lift / level_width) +
+      level_off * (v.link + link) / least_level_width +
+      std::abs(when_level.x()) * (level_high / least_level_width - std::abs(level_lift) / level_width);
+  const double along =
+      apart * moved + turned * mast + by_link * (v.link + link) * link + by_lift * t.level.tolerance.value();
+  const double lever = least_lever(v, level, half, moved + reach, t) * (v.top_link - t.top_link.value());
+  return lever > 0.0 ? std::min(slack, along / lever * (1.0 + 1e-12)) : slack;
 }
 
 /// What the tolerance of a whole adds to asin(part/whole), and to whole - sqrt(whole² - part²), the advance by the
@@ -180,23 +270,38 @@ inline Sideways sideways_change(double part, double whole, double tolerance) noe
 }
 
 /// Pitch of an implement on its own wheel, as slack_pose has it, with the bound of its change over a cell and by the
-/// tolerances.
+/// tolerances. A machine that steers moves the wheel along and across its headstock.
 struct WheelStand {
-  double arm, rise, ground;
+  double behind, below, ground;
+  std::optional<Position> pivot{};
 
   explicit WheelStand(const SupportWheel& wheel)
-      : arm(std::hypot(wheel.behind.value(), wheel.below.value())),
-        rise(std::atan2(wheel.below.value(), wheel.behind.value())), ground(wheel.ground_below_pivot.value()) {}
+      : behind(wheel.behind.value()), below(wheel.below.value()), ground(wheel.ground_below_pivot.value()) {}
 
-  bool reaches(double lift) const noexcept { return std::abs(ground + lift) < arm; }
-  double pitch(double lift) const noexcept { return rise - std::asin((ground + lift) / arm); }
+  SteeredWheel at(double steer, double roll) const noexcept {
+    return pivot ? steered_wheel(behind, below, *pivot, steer, roll) : SteeredWheel{behind, below, 0.0};
+  }
+  bool reaches(const SteeredWheel& wheel, double lift) const noexcept {
+    return std::abs(ground + lift) < std::hypot(wheel.behind, wheel.below);
+  }
+  double pitch(const SteeredWheel& wheel, double lift) const noexcept {
+    return std::atan2(wheel.below, wheel.behind) - std::asin((ground + lift) / std::hypot(wheel.behind, wheel.below));
+  }
+
+  /// By how much the wheel moves at most along and under the headstock while that leans and the machine steers.
+  double moved(const SteeredWheel& wheel, double steer_half, double roll_half) const noexcept {
+    if (!pivot) return 0.0;
+    const double arm = std::hypot(behind + pivot->metres().x(), pivot->metres().y()) * steer_half;
+    return arm + std::hypot(std::abs(wheel.aside) + arm, below) * roll_half;
+  }
 
   /// Pitch changes by the change of height over the level way from hitch points to wheel.
-  double tilt(double lift, double lift_change, double wheel, double height) const noexcept {
-    const double shorter = arm - wheel;
+  double tilt(const SteeredWheel& wheel, double lift, double lift_change, double elsewhere,
+              double height) const noexcept {
+    const double shorter = std::hypot(wheel.behind, wheel.below) - elsewhere;
     const double highest = std::abs(ground + lift) + lift_change + height;
     if (!(highest < shorter)) return std::numeric_limits<double>::infinity();
-    return (lift_change + height + wheel) / std::sqrt((shorter - highest) * (shorter + highest)) * (1.0 + 1e-12);
+    return (lift_change + height + elsewhere) / std::sqrt((shorter - highest) * (shorter + highest)) * (1.0 + 1e-12);
   }
 };
 
@@ -208,6 +313,7 @@ struct LinkageMotion {
   std::optional<WheelStand> wheel; ///< slack top link
   double far = 0.0;                ///< where the implement turns, ahead of the hitch points
   bool rolls_by_links = false;
+  std::optional<Position> pivot{}; ///< of steering; a cell's pin is then the pivot
   Slack own{Eigen::Vector3d::Zero(), Eigen::Vector3d::Zero(), Eigen::Vector3d::UnitX(), 0.0, 0.0, 0.0};
   Triple low{}, high{};
 
@@ -216,6 +322,7 @@ struct LinkageMotion {
     const auto angle = [](Length part, Length whole) { return part == Length{} ? 0.0 : std::asin(part / whole); };
     const bool sways = range.sway.low != Length{} || range.sway.high != Length{};
     rolls_by_links = range.difference.low != Length{} || range.difference.high != Length{};
+    if (range.pivot) pivot = *range.pivot + Position(-l.coupler_depth, Length{}, l.coupler_rise);
     if (sways) far = l.convergence.value();
     low = {angle(range.lift.low, l.lower_link), range.yaw.low.value(), range.roll.low.value()};
     high = {angle(range.lift.high, l.lower_link), range.yaw.high.value(), range.roll.high.value()};
@@ -230,13 +337,20 @@ struct LinkageMotion {
             rolls_by_links ? linkage.span * std::sin(at[2]) : Length{}};
   }
 
-  /// The side view at a raise; an InputError where there is none.
-  SideView::Level level(double raised) const {
-    SideView::Level at = side.at(raised);
-    const double lift = side.link * std::sin(raised);
+  /// The same for a machine on its own wheel.
+  void stand_on(const SupportWheel& support) {
+    wheel.emplace(support);
+    wheel->pivot = pivot;
+  }
+
+  /// The side view at a place; an InputError where there is none.
+  SideView::Level level(const Triple& place) const {
+    SideView::Level at = side.at(place[0]);
+    const double lift = side.link * std::sin(place[0]);
     if (wheel) {
-      at.closes = wheel->reaches(lift);
-      if (at.closes) at.pitch = wheel->pitch(lift);
+      const SteeredWheel there = wheel->at(place[1], place[2]);
+      at.closes = wheel->reaches(there, lift);
+      if (at.closes) at.pitch = wheel->pitch(there, lift);
     }
     if (!at.closes)
       check::fail({"driveline_envelope", "lift", "m"}, lift,
@@ -244,22 +358,72 @@ struct LinkageMotion {
     return at;
   }
 
+  /// How far the true pivot moves the machine elsewhere: not at all while it stands straight.
+  double pivot_change(double steer, double half) const noexcept {
+    return pivot ? 2.0 * std::sin(0.5 * std::min(pi, std::abs(steer) + half)) * tolerance.pivot.value() : 0.0;
+  }
+
   /// Bound of the pitch's change over a cell and by the tolerances, and the change of the hitch points' reach.
-  std::pair<double, double> tilt_and_reach(const SideView::Level& at, double raised, double half) const noexcept {
-    const double lift = side.link * std::sin(raised);
-    const double climb = side.link * half;
+  std::pair<double, double> tilt_and_reach(const SideView::Level& at, const Triple& place,
+                                           const Triple& half) const noexcept {
+    const double lift = side.link * std::sin(place[0]);
+    const double climb = side.link * half[0];
     const double reach = reach_change(side, std::min(side.link, std::abs(lift) + climb), tolerance.lower_link.value());
-    if (wheel) return {wheel->tilt(lift, climb, tolerance.wheel.value(), tolerance.ground.value()), reach};
-    const double by_cell = half > 0.0 ? pitch_rate(side, at, raised, half) * half : 0.0;
-    return {by_cell + pitch_slack(side, at, half, reach, tolerance), reach};
+    if (wheel) {
+      const SteeredWheel there = wheel->at(place[1], place[2]);
+      const double elsewhere =
+          tolerance.wheel.value() + wheel->moved(there, half[1], half[2]) + pivot_change(place[1], half[1]);
+      return {wheel->tilt(there, lift, climb, elsewhere, tolerance.ground.value()), reach};
+    }
+    const double by_cell = half[0] > 0.0 ? pitch_rate(side, at, place[0], half[0]) * half[0] : 0.0;
+    double slack = pitch_slack(side, at, half[0], reach, tolerance);
+    for (int round = 0; round < 2 && tolerance.level.stated && is_finite(slack + by_cell); ++round)
+      slack = level_slack(side, at, place[0], half[0], by_cell, slack, tolerance);
+    return {by_cell + slack, reach};
   }
 };
 
+/// How far a point on an arm moves at most along an axis, by the slope of its place there and the second order.
+inline double moved_on_arm(double arm, double rate, double by) noexcept {
+  return arm * (std::abs(rate) * by + 0.5 * by * by);
+}
+
+/// Turns a cell of the headstock into one of the machine that steers about its pivot: its pin is the pivot.
+///
+/// The headstock's pitch and roll lie anywhere within its half widths. A turn by w changes the attitude by no more than
+/// pitch' = |w across|, roll' = |w across|/cos pitch, yaw' = |w upright| + tan pitch |w across|, and the machine's
+/// pitch is never more than the lean of the pivot.
+inline LinkageCell steered_cell(const LinkageMotion& motion, const LinkageCell& headstock, double steer,
+                                double steer_half) {
+  const Triple& at = headstock.attitude;
+  const Triple& half = headstock.half;
+  const Attitude held{Angle{}, Angle::from_value(at[1]), Angle::from_value(at[2])};
+  const Pose pose = steered_pose({headstock.pin, held}, *motion.pivot, Angle::from_value(steer));
+  const double lean = std::abs(at[1]) + half[1] + std::abs(at[2]) + half[2];
+  if (!(lean < 0.45 * pi)) { // about 80°: no field is that steep, and the angles above lose their meaning
+    constexpr double infinite = std::numeric_limits<double>::infinity();
+    return {pose.pin, at, {infinite, infinite, infinite}, headstock.slack};
+  }
+  const double across = half[1] + half[2] + std::sin(lean) * steer_half;
+  const double upright = half[2] * std::sin(std::min(0.5 * pi, std::abs(at[1]) + half[1])) + steer_half;
+  LinkageCell cell{pose.pin,
+                   {pose.attitude.yaw.value(), pose.attitude.pitch.value(), pose.attitude.roll.value()},
+                   {upright + std::tan(lean) * across, across, across / std::cos(lean)},
+                   headstock.slack};
+  const Eigen::Vector3d arm = pose.pin.metres() - headstock.pin.metres();
+  const Eigen::Vector3d axis(std::cos(at[1]), 0.0, -std::sin(at[1]));
+  const double both = half[1] + half[2];
+  cell.slack.pin += half[1] * Eigen::Vector3d(std::abs(arm.z()), 0.0, std::abs(arm.x())) +
+                    half[2] * axis.cross(arm).cwiseAbs() +
+                    Eigen::Vector3d::Constant(0.5 * both * both * arm.norm() + motion.pivot_change(steer, steer_half));
+  return cell;
+}
+
 inline LinkageCell linkage_cell(const LinkageMotion& motion, const Triple& at, const Triple& half) {
   const SideView& v = motion.side;
-  const SideView::Level level = motion.level(at[0]);
-  const auto [tilt, reach] = motion.tilt_and_reach(level, at[0], half[0]);
-  if (half[0] == 0.0 && !is_finite(tilt + reach))
+  const SideView::Level level = motion.level(at);
+  const auto [tilt, reach] = motion.tilt_and_reach(level, at, half);
+  if (size(half) == 0.0 && !is_finite(tilt + reach))
     check::fail({"driveline_envelope", "lift", "m"}, motion.position(at).lift.value(),
                 "a height at which the linkage closes within all tolerances");
   const double far = motion.far;
@@ -269,17 +433,18 @@ inline LinkageCell linkage_cell(const LinkageMotion& motion, const Triple& at, c
   };
   const Sideways sway = sideways_change(part(far, 1), far, motion.tolerance.convergence.value());
   const Sideways lean = sideways_change(part(span, 2), span, motion.tolerance.span.value());
-  const auto moved = [](double arm, double rate, double by) { return arm * (std::abs(rate) * by + 0.5 * by * by); };
   Slack slack = motion.own;
-  slack.pin += Eigen::Vector3d(moved(v.link, std::sin(at[0]), half[0]) + moved(far, std::sin(at[1]), half[1]) + reach +
-                                   sway.advance + motion.tolerance.lower_pivot_behind.value(),
-                               moved(far, std::cos(at[1]), half[1]),
-                               moved(v.link, std::cos(at[0]), half[0]) + motion.tolerance.lower_pivot_below.value());
+  slack.pin +=
+      Eigen::Vector3d(moved_on_arm(v.link, std::sin(at[0]), half[0]) + moved_on_arm(far, std::sin(at[1]), half[1]) +
+                          reach + sway.advance + motion.tolerance.lower_pivot_behind.value(),
+                      moved_on_arm(far, std::cos(at[1]), half[1]),
+                      moved_on_arm(v.link, std::cos(at[0]), half[0]) + motion.tolerance.lower_pivot_below.value());
   const double swung = far * 2.0 * math::power<2>(std::sin(0.5 * at[1]));
-  return {Position::from_metres({level.x + swung, -far * std::sin(at[1]), level.z}),
-          {at[1], level.pitch, at[2]},
-          {half[1] + sway.turn, tilt, half[2] + lean.turn},
-          slack};
+  const LinkageCell cell{Position::from_metres({level.x + swung, -far * std::sin(at[1]), level.z}),
+                         {at[1], level.pitch, at[2]},
+                         {half[1] + sway.turn, tilt, half[2] + lean.turn},
+                         slack};
+  return motion.pivot ? steered_cell(motion, cell, at[1], half[1]) : cell;
 }
 
 } // namespace detail

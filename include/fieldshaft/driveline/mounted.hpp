@@ -2,7 +2,7 @@
 // The driveline of a mounted implement over lift, sway and height difference of the lower links, with proved bounds.
 
 #include <fieldshaft/driveline/envelope.hpp>
-#include <fieldshaft/driveline/mounted_search.hpp>
+#include <fieldshaft/driveline/mounted_elsewhere.hpp>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -26,11 +26,18 @@ inline Driveline coupled(Driveline driveline, const ThreePointLinkage& linkage) 
   return driveline;
 }
 
+/// The same in the frame of the motion's cells, which of a steered machine has its origin at the pivot.
+inline Driveline coupled(const Driveline& driveline, const LinkageMotion& motion) {
+  Driveline line = coupled(driveline, motion.linkage);
+  if (motion.pivot) line.input = line.input - *motion.pivot;
+  return line;
+}
+
 /// One search for each extreme.
 class MountedEnveloper {
 public:
   MountedEnveloper(const Driveline& driveline, const LinkageMotion& motion, const EnvelopeOptions& options)
-      : line_(coupled(driveline, motion.linkage)), motion_(motion), options_(options) {
+      : line_(coupled(driveline, motion)), motion_(motion), options_(options) {
     DrivelineTolerance own = motion.tolerance.driveline;
     own.pin_distance = own.pin_lateral = own.pin_drop = Length{};
     motion_.own = slack(line_, own);
@@ -53,8 +60,13 @@ private:
   static constexpr double rounding = 1e-12; // metres and radians: the state's own rounding, generously
 
   SearchResult search(MountedGoal goal, double gap, LinkagePosition& position, const SearchQuestion& asked = {}) {
-    const SearchResult r = MountedSearch(line_, motion_, goal, 0.98 * gap, options_.budget).run(asked);
+    SearchResult r = MountedSearch(line_, motion_, goal, 0.98 * gap, options_.budget).run(asked);
     position = motion_.position(r.at);
+    // Where only limits are asked about, what is attained matters little.
+    if (!options_.limits && linkage_cell(motion_, r.at, {}).is_wide())
+      r.value = std::max(r.value, MountedElsewhere(line_, motion_, r.at).greatest([goal](const DrivelineState& s) {
+        return goal_value(goal, s);
+      }));
     boxes_ += r.boxes;
     return r;
   }
@@ -122,7 +134,8 @@ inline void check_mounted(const Driveline& driveline, const ThreePointLinkage& l
 ///
 ///   driveline  as for driveline_at; its input in the implement's frame
 ///   linkage    as for mounted_pose
-///   range      lift within the reach of the lower links; sway or yaw, difference or roll as the linkage allows
+///   range      lift within the reach of the lower links; sway or yaw, difference or roll as the linkage allows; with a
+///              steering pivot the yaw is the turn about it, and the driveline's input is that of the straight machine
 ///   options    gaps and budget as for the envelope of a trailed implement
 /// Bounds hold for the rigid model of mounted_pose. A lift in the range at which the linkage cannot close is impossible
 /// input. Source: branch and bound over raise, turn and roll with the bounds of linkage_motion.hpp.
@@ -136,8 +149,8 @@ inline MountedEnvelope driveline_envelope(const Driveline& driveline, const Thre
 ///
 ///   tolerance  of joints, input and linkage, at least 0
 /// Each bound holds for all linkages and drivelines within the tolerances at every position of the range, its lift
-/// counted from the true pivots; `value` is that of the stated measurements. Remainders of the second order are
-/// bounded, not followed, and pitch and place of the hitch points are taken as free of each other within their
+/// counted from the true pivots; `value` is attained by one of them at that position. Remainders of the second order
+/// are bounded, not followed, and pitch and place of the hitch points are taken as free of each other within their
 /// tolerances, so that bounds are wider than the wanted gap where tolerances are large. A lift at which some linkage
 /// within the tolerances cannot close is impossible input. Source: as above, with the allowances of
 /// tolerance_objective.hpp. Example: a driveline of 1 m in line, front joint ± 10 mm: longest 1010 mm.
@@ -162,7 +175,7 @@ inline MountedEnvelope driveline_envelope(const Driveline& driveline, ThreePoint
   if (!(linkage.top_link > Length{})) linkage.top_link = metres(1.0); // any: it is slack
   detail::check_mounted(driveline, linkage, range, tolerance, options);
   detail::LinkageMotion motion(linkage, range, tolerance);
-  motion.wheel.emplace(wheel);
+  motion.stand_on(wheel);
   return detail::MountedEnveloper(driveline, motion, options).run();
 }
 

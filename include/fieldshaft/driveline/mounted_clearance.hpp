@@ -233,6 +233,8 @@ inline MountedClearance least_clearance(const Driveline& driveline, const ThreeP
   check::mounted_surroundings(around, name);
   check::positive(gap.value(), {name, "gap", "m"});
   check::at_least(budget, 1.0, {name, "budget", "boxes"});
+  if (range.pivot)
+    fail_input(name, "range.pivot", "a steering pivot", "none: what a steered machine fouls is not followed");
   MountedTolerance of_linkage = tolerance;
   of_linkage.driveline = {};
   const detail::LinkageMotion motion(linkage, range, of_linkage);

@@ -4,6 +4,7 @@
 // Over the cells of linkage_motion.hpp the expansions of objective.hpp and the allowances of tolerance_objective.hpp
 // hold, and cells are halved as boxes are.
 
+#include <fieldshaft/driveline/chain_row.hpp>
 #include <fieldshaft/driveline/envelope.hpp>
 #include <fieldshaft/driveline/linkage_motion.hpp>
 
@@ -11,14 +12,29 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace detail {
 
-enum class MountedGoal { front_angle, rear_angle, difference, longest, shortest, speed_variation };
+enum class MountedGoal { front_angle, rear_angle, difference, longest, shortest, speed_variation, chain };
+
+/// A goal at one position, minus the length for shortest; not of a chain.
+inline double goal_value(MountedGoal goal, const DrivelineState& s) noexcept {
+  switch (goal) {
+  case MountedGoal::front_angle: return s.front_angle.value();
+  case MountedGoal::rear_angle: return s.rear_angle.value();
+  case MountedGoal::difference: return std::abs(s.difference.value());
+  case MountedGoal::longest: return s.length.value();
+  case MountedGoal::chain:
+  case MountedGoal::speed_variation: return s.speed_variation;
+  case MountedGoal::shortest: break;
+  }
+  return -s.length.value();
+}
 
 /// The greatest of one goal over the cells, its upper bound in the goal's own quantity (minus the length for shortest).
 /// The bound holds for every measurement within the tolerances, the value for the stated ones.
 class MountedSearch {
 public:
-  MountedSearch(const Driveline& driveline, const LinkageMotion& motion, MountedGoal goal, double gap, int budget)
-      : driveline_(driveline), motion_(motion), goal_(goal), gap_(gap), budget_(budget),
+  MountedSearch(const Driveline& driveline, const LinkageMotion& motion, MountedGoal goal, double gap, int budget,
+                const ChainRow* row = nullptr)
+      : driveline_(driveline), motion_(motion), goal_(goal), gap_(gap), budget_(budget), row_(row),
         tolerant_(linkage_cell(motion, middle({motion.low, motion.high}), {}).is_wide()) {}
 
   SearchResult run(const SearchQuestion& asked = {}) {
@@ -43,15 +59,8 @@ public:
     const LinkageCell cell = linkage_cell(motion_, at, {});
     const DrivelineState s = state(driveline_, lines(driveline_, cell.pin),
                                    text::rotation(cell.attitude[0], cell.attitude[1], cell.attitude[2]));
-    switch (goal_) {
-    case MountedGoal::front_angle: return s.front_angle.value();
-    case MountedGoal::rear_angle: return s.rear_angle.value();
-    case MountedGoal::difference: return std::abs(s.difference.value());
-    case MountedGoal::longest: return s.length.value();
-    case MountedGoal::speed_variation: return s.speed_variation;
-    case MountedGoal::shortest: break;
-    }
-    return -s.length.value();
+    if (goal_ == MountedGoal::chain) return row_->variation({cell.pin, detail::attitude(cell.attitude)});
+    return goal_value(goal_, s);
   }
 
 private:
@@ -123,6 +132,7 @@ private:
     }
     case MountedGoal::difference: return difference_bound(shafts, cell, least);
     case MountedGoal::speed_variation: return variation_bound(shafts, cell, least);
+    case MountedGoal::chain: return chain_bound(shafts, cell, least);
     case MountedGoal::front_angle: return angle_bound(End::front, shafts, cell, least);
     case MountedGoal::rear_angle: break;
     }
@@ -158,6 +168,13 @@ private:
     return objective.variation(at_pin + change);
   }
 
+  /// All joints of both sections at the middle, and what the turns of centre line and implement change.
+  double chain_bound(const Shafts& shafts, const LinkageCell& cell, double least) const {
+    const double middle = row_->unevenness({cell.pin, attitude(cell.attitude)});
+    const ChainTurns turns = chain_turns(shafts, size(cell.half), cell.slack.size(), least);
+    return variation_of_unevenness(middle + row_->change(shafts, Turn(cell.attitude), turns));
+  }
+
   /// Both angles turn with the centre line by no more than the pin's slack turns it.
   static double difference_bound(const Shafts& shafts, const LinkageCell& cell, double least) {
     const double turn = 2.0 * line_turn(cell, least) + cell.slack.turn;
@@ -175,6 +192,7 @@ private:
   MountedGoal goal_;
   double gap_;
   int budget_;
+  const ChainRow* row_; ///< for the goal chain
   bool tolerant_;
   double known_ = -std::numeric_limits<double>::infinity();
   double best_ = -std::numeric_limits<double>::infinity(); ///< bound at the worst position, tolerances included

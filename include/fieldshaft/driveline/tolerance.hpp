@@ -25,6 +25,69 @@ struct TolerantEnvelope {
 
 namespace detail {
 
+/// What a driveline within the tolerances attains, and the measurement that does most of it.
+struct Attained {
+  double value;
+  Measurement most;
+  double amount;
+};
+
+/// A quantity of the state at one attitude, with the measurements elsewhere within their tolerances.
+template <class F> struct WithinTolerances {
+  const Driveline& driveline;
+  const Position& pin;
+  const DrivelineTolerance& tolerance;
+  const Triple& at;
+  const F& f;
+
+  double seen(const Elsewhere& where) const {
+    const Built b = built(driveline, pin, tolerance, where);
+    return f(state(b.driveline, lines(b.driveline, b.pin), text::rotation(at[0], at[1], at[2])));
+  }
+
+  /// Moves each measurement to the end of its tolerance that raises f most, twice round, and notes which moved it most.
+  Attained attained() const {
+    Elsewhere where{};
+    const double stated = seen(where);
+    Attained best{stated, Measurement::front_joint, 0.0};
+    for (std::size_t i = 0; i < where.size(); ++i) {
+      for (const double side : {-1.0, 1.0}) {
+        Elsewhere alone{};
+        alone[i] = side;
+        const double amount = seen(alone) - stated;
+        if (amount > best.amount) best = {stated, static_cast<Measurement>(std::min(i, measurement_count - 1)), amount};
+      }
+    }
+    for (int round = 0; round < 2; ++round) {
+      for (std::size_t i = 0; i < where.size(); ++i) best.value = improve(where, i, best.value);
+    }
+    return best;
+  }
+
+private:
+  double improve(Elsewhere& where, std::size_t i, double value) const {
+    for (const double side : {-1.0, 1.0}) {
+      Elsewhere trial = where;
+      trial[i] = side;
+      if (i >= 8) trial[i == 8 ? 9 : 8] = 0.0; // the direction leaves its cone at a corner of both
+      const double moved = seen(trial);
+      if (moved > value) {
+        value = moved;
+        where = trial;
+      }
+    }
+    return value;
+  }
+};
+
+/// The greatest of a quantity that is found by moving the measurements within their tolerances, at one attitude.
+template <class F>
+double greatest_within(const Driveline& driveline, const Position& pin, const DrivelineTolerance& tolerance,
+                       const Attitude& attitude, const F& f) {
+  const Triple at{attitude.yaw.value(), attitude.pitch.value(), attitude.roll.value()};
+  return WithinTolerances<F>{driveline, pin, tolerance, at, f}.attained().value;
+}
+
 /// Tolerances of one driveline: searches with the allowance, then the measurements one by one.
 class TolerantEnveloper {
 public:
@@ -130,56 +193,16 @@ private:
 
   static Triple triple(const Attitude& a) noexcept { return {a.yaw.value(), a.pitch.value(), a.roll.value()}; }
 
-  struct Attained {
-    double value;
-    Measurement most;
-    double amount;
-  };
-
-  template <class F> double seen(const Triple& at, const Elsewhere& where, const F& f) const {
-    const Built b = built(driveline_, pin_, tolerance_, where);
-    return f(state(b.driveline, lines(b.driveline, b.pin), text::rotation(at[0], at[1], at[2])));
-  }
-
   /// Whether only limits are asked about and a bound keeps the one of its extreme: what is attained then matters
   /// little.
   template <class Q> bool keeps(LimitOf<Q> of, double bound, double sign = 1.0) const {
     return options_.limits && sign * bound <= sign * ((*options_.limits).*of)->value();
   }
 
-  /// Moves each measurement to the end of its tolerance that raises f most, twice round, and notes which moved it most.
   /// With the measurements as stated where that suffices.
   template <class F> Attained attained(const Triple& at, const F& f, bool as_stated = false) const {
-    Elsewhere where{};
-    const double stated = seen(at, where, f);
-    Attained best{stated, Measurement::front_joint, 0.0};
-    if (as_stated) return best;
-    for (std::size_t i = 0; i < where.size(); ++i) {
-      for (const double side : {-1.0, 1.0}) {
-        Elsewhere alone{};
-        alone[i] = side;
-        const double amount = seen(at, alone, f) - stated;
-        if (amount > best.amount) best = {stated, static_cast<Measurement>(std::min(i, measurement_count - 1)), amount};
-      }
-    }
-    for (int round = 0; round < 2; ++round) {
-      for (std::size_t i = 0; i < where.size(); ++i) best.value = improve(at, where, i, best.value, f);
-    }
-    return best;
-  }
-
-  template <class F> double improve(const Triple& at, Elsewhere& where, std::size_t i, double value, const F& f) const {
-    for (const double side : {-1.0, 1.0}) {
-      Elsewhere trial = where;
-      trial[i] = side;
-      if (i >= 8) trial[i == 8 ? 9 : 8] = 0.0; // the direction leaves its cone at a corner of both
-      const double moved = seen(at, trial, f);
-      if (moved > value) {
-        value = moved;
-        where = trial;
-      }
-    }
-    return value;
+    const WithinTolerances<F> within{driveline_, pin_, tolerance_, at, f};
+    return as_stated ? Attained{within.seen({}), Measurement::front_joint, 0.0} : within.attained();
   }
 
   const Driveline& driveline_;

@@ -20,17 +20,26 @@ constexpr Phrase phrases[] = {
     Phrase{
         "certificate.attained",
         "These bounds lie within {angle_gap} and {length_gap} of what some driveline within the tolerances reaches."},
-    Phrase{
-        "certificate.as_stated",
-        "Measured as stated the machine comes within {angle_gap} and {length_gap} of these bounds; the rest is for the "
-        "tolerances."},
     Phrase{"certificate.state",
            "{state} ({positions}): at the tractor at most {front} ({front_at}), at the implement at most {rear} "
            "({rear_at}); from {shortest} ({shortest_at}) to {longest} ({longest_at})."},
     Phrase{"certificate.measured",
            "{state}: {angle}, all tolerances included, follows from what was measured: {entries}."},
+    Phrase{
+        "certificate.steady_turns",
+        "Turns that were measured as radii are steady turns: turning in, backing up and jack-knifing bend further and "
+        "are not within these positions."},
+    Phrase{"certificate.even_ground",
+           "Hollow and crest are taken as even arcs: a ditch or a short hump bends further and is not within these "
+           "positions."},
+    Phrase{
+        "certificate.level_ground",
+        "A machine on its own wheels is taken to stand on level ground: a hollow or hump under them tilts it further "
+        "and is not within these positions."},
     Phrase{"certificate.from_to", "{low} to {high}"},
     Phrase{"certificate.yaw", "yaw {range}"},
+    Phrase{"certificate.steering", "turned about its pivot {range}"},
+    Phrase{"certificate.less_roll", "of which {share} at full turn"},
     Phrase{"certificate.pitch", "pitch {range}"},
     Phrase{"certificate.roll", "roll {range}"},
     Phrase{"certificate.top_link", "a top link of {range}"},

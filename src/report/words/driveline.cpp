@@ -38,19 +38,21 @@ constexpr Phrase phrases[] = {
         "Limit turn or lift so that {end} stays below {limit} in every state, at rest too, or fit a joint that bends "
         "further."},
     Phrase{"centre.unstated", "Kinds and places of the joints, the pin or the turn are not all stated."},
-    Phrase{"centre.off",
-           "Seen from above, with the machine straight, the centre of the wide-angle joint ({end}) lies {along} "
-           "{side} of the pin's centre and {aside} beside it. Turned by {turn}, that alone bends the other joint by "
-           "{far}; with the centre over the pin it would run straight."},
+    Phrase{
+        "centre.off",
+        "Seen from above, with the machine straight, the centre of the wide-angle joint ({end}) lies {along} "
+        "{side} of the {about}'s centre and {aside} beside it. Turned by {turn}, that alone bends the other joint by "
+        "{far}; with the centre over the {about} it would run straight."},
     Phrase{"centre.beyond",
            "The centre of the wide-angle joint lies farther from the pin than the other joint does: this joint does "
            "not serve the turn."},
+    Phrase{"centre.pin", "pin"},
+    Phrase{"centre.pivot", "steering pivot"},
     Phrase{"centre.ahead", "ahead"},
     Phrase{"centre.behind", "behind"},
-    Phrase{
-        "centre.move",
-        "Bring the centre of the wide-angle joint over the pin, by the hitch extension or joint that its manual names; "
-        "the drawbar keeps the position that belongs to its PTO type."},
+    Phrase{"centre.move", "Bring the centre of the wide-angle joint over the {about}, by the hitch extension or joint "
+                          "that its manual names; "
+                          "the drawbar keeps the position that belongs to its PTO type."},
     Phrase{"fixed.unstated", "Places, joints or ends of the section behind the bearing are not all stated."},
     Phrase{"fixed.impossible", "The section behind the bearing cannot be as stated: {why}."},
     Phrase{"fixed.angle",
@@ -68,10 +70,8 @@ constexpr Phrase phrases[] = {
            "it does. The moving section alone is uneven by up to {moving}. The measurements are taken as stated."},
     Phrase{"chain.not_proved",
            "All joints of both sections together make the machine's shaft turn unevenly by {attained} of the PTO speed "
-           "({speed}) at the worst position found, and it is proved that no position of this state makes it more than "
-           "{value}: a limit lies between the two, so that it is not known whether it is kept."},
-    Phrase{"chain.on_links",
-           "How unevenly both sections together turn is not followed over the positions of a three-point linkage."},
+           "({speed}) at the worst position found, and it is proved that no position of this state makes it {value}: a "
+           "limit lies between the two, so that it is not known whether it is kept."},
     Phrase{"chain.turn_yoke",
            "Turn the yokes on the bearing's shaft so that the second section cancels what the first one leaves, and "
            "bring the angles of each section nearer to each other."},
@@ -118,6 +118,13 @@ constexpr Phrase phrases[] = {
            "The implement's shaft turns unevenly by {value} of the PTO speed ({speed}) at the worst position "
            "in which it is driven, both joints in their true planes together. The limits are guide "
            "values for its angular acceleration, from passenger cars."},
+    Phrase{"variation.loose",
+           "The implement's shaft turns unevenly by {stated} of the PTO speed ({speed}) at the worst position in which "
+           "it is driven, measured as stated; measurements within their tolerances make that {value}."},
+    Phrase{
+        "difference.loose",
+        "As measured the two joint angles differ by {stated} at most in work; measurements within their tolerances "
+        "make that {value}. Unequal angles make the implement run unevenly, twice in every turn, and shake the line."},
     Phrase{"variation.endless",
            "How unevenly the implement's shaft turns has no bound: a joint reaches a right angle, or the yokes "
            "stand out of line."},

@@ -18,11 +18,11 @@ constexpr Phrase phrases[] = {
            "tractor's PTO clutch ({clutch}) or the overload device slips on and would burn, or has let go."},
     Phrase{"simulated.start",
            "Simulated start: the clutch has taken the rotor along after {time}, and the highest torque "
-           "in the line is {value}; {part} yields at {part_torque}."},
+           "in the line is {value}; {part} may take at most {part_torque}."},
     Phrase{
         "simulated.start_with_device",
         "Simulated start: the clutch has taken the rotor along after {time}, the overload device slips for {slip} on "
-        "the way, and the highest torque in the line is {value}; {part} yields at {part_torque}."},
+        "the way, and the highest torque in the line is {value}; {part} may take at most {part_torque}."},
     Phrase{"simulated.heat",
            "One simulated start makes this heat in the tractor's PTO clutch, which slips for {slip}."},
     Phrase{"simulated.heat_without_limit", "One simulated start makes this heat in the tractor's PTO clutch, which "
@@ -35,14 +35,14 @@ constexpr Phrase phrases[] = {
     Phrase{
         "blocked.device",
         "Simulated blockage: if something stops the rotor at once, the torque in the line swings to {value} although "
-        "the device is set to {setting}; without it {without} would arrive; {part} yields at {part_torque}."},
+        "the device is set to {setting}; without it {without} would arrive; {part} may take at most {part_torque}."},
     Phrase{"blocked.slips",
            "Simulated blockage: if something stops the rotor at once, the overload clutch, set to {setting}, slips and "
-           "lets the torque in the line swing to {value}; without it {without} would arrive; {part} yields at "
-           "{part_torque}. Slipping it turns {heating} into heat until the PTO is let go: let go at once."},
+           "lets the torque in the line swing to {value}; without it {without} would arrive; {part} may take at "
+           "most {part_torque}. Slipping it turns {heating} into heat until the PTO is let go: let go at once."},
     Phrase{"blocked.no_device",
            "Simulated blockage: if something stops the rotor at once, {value} arrive, and no overload "
-           "device stands between; {part} yields at {part_torque}."},
+           "device stands between; {part} may take at most {part_torque}."},
     Phrase{
         "blocked.lower",
         "Set the device lower if the work allows it (the swing passes the setting, up to twice as high), or choose the "

@@ -71,7 +71,7 @@ constexpr Phrase phrases[] = {
            "The work needs a setting of at least {lowest}; the weakest part, {part}, allows at most {highest}. "
            "The device sits between, its scatter included."},
     Phrase{"window.too_high",
-           "The weakest part, {part}, yields at {part_torque}; with margin and scatter the device may be set "
+           "The weakest part, {part}, may take at most {part_torque}; with margin and scatter the device may be set "
            "to {highest} at most. As it is set the part goes before the device does."},
     Phrase{"window.too_low",
            "The work itself reaches {working_peak}; with its scatter the device must be set to {lowest} at "
@@ -86,10 +86,10 @@ constexpr Phrase phrases[] = {
     Phrase{"start.unstated",
            "What bounds the torque at a start (overload device or the tractor's PTO clutch) or the strength of a "
            "part of the line is not stated."},
-    Phrase{"start.device",
-           "A harsh start brings up to {value}, where the overload device lets go; {part} yields at {part_torque}."},
-    Phrase{"start.clutch", "A harsh start brings up to {value}, where the tractor's PTO clutch slips; {part} yields at "
-                           "{part_torque}."},
+    Phrase{"start.device", "A harsh start brings up to {value}, where the overload device lets go; {part} may take at "
+                           "most {part_torque}."},
+    Phrase{"start.clutch", "A harsh start brings up to {value}, where the tractor's PTO clutch slips; {part} may take "
+                           "at most {part_torque}."},
     Phrase{"start.gently",
            "Engage the PTO at low engine speed and let the clutch bite slowly; which setting of the overload "
            "device is right, if any, stands with its finding."},
