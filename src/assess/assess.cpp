@@ -3,6 +3,8 @@
 #include "assess/checks.hpp"
 #include "assess/need.hpp"
 #include "assess/placement.hpp"
+#include "assess/settle.hpp"
+#include "assess/try_moves.hpp"
 
 #include <fieldshaft/core/error.hpp>
 
@@ -266,7 +268,11 @@ Assessment assessing::assess_over(const Case& stated, const DrivelineOverRange& 
 }
 
 Assessment assess(const Case& value) {
-  return assessing::assess_over(value, assessing::driveline_over_range(value), assessing::Depth::whole);
+  Assessment assessment =
+      assessing::assess_over(value, assessing::driveline_over_range(value), assessing::Depth::whole);
+  assessing::try_moves(value, assessment);
+  assessing::settle_lengths(assessment);
+  return assessment;
 }
 
 AssessmentResult try_assess(const Case& value) {

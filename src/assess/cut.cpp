@@ -55,15 +55,27 @@ struct CutAnswer {
   Telescope telescope;
   TubeLengths strictest;
   TubeLengths loosest;
+  std::optional<Interval<Length>> by_looser; ///< cuts that only the looser rules accept
   const char* rule = "";
 };
 
+Length up_to(Length length, Length step) { return std::ceil(length / step - 1e-6) * step; }
+Length down_to(Length length, Length step) { return std::floor(length / step + 1e-6) * step; }
+
 /// Cut in whole millimetres, as a person marks it, where the interval leaves room for that.
 TubeLengths in_whole_millimetres(TubeLengths tubes, const Telescope& telescope, const Reach& reach) {
-  const Length whole = millimetres(std::ceil(in(tubes.cut, unit::millimetre) - 1e-6));
+  const Length whole = up_to(tubes.cut, millimetres(1.0));
   if (telescope.closed_length - whole < tubes.least_closed) return tubes;
   detail::set_cut(tubes, telescope, reach.longest, reach.shortest, whole);
   return tubes;
+}
+
+/// Cuts into an interval of closed lengths, in whole millimetres within it; none where it is empty or needs no cut.
+std::optional<Interval<Length>> cuts_into(const TubeLengths& tubes, Length closed) {
+  const Interval<Length> cuts{up_to(closed - tubes.greatest_closed, millimetres(1.0)),
+                              down_to(closed - tubes.least_closed, millimetres(1.0))};
+  if (!(cuts.low > Length{}) || cuts.high < cuts.low) return std::nullopt;
+  return cuts;
 }
 
 CutAnswer answer_of(const Case& value, const DrivelineOverRange& range, const RulesInUse& rules) {
@@ -77,6 +89,7 @@ CutAnswer answer_of(const Case& value, const DrivelineOverRange& range, const Ru
   answer.strictest = in_whole_millimetres(
       tube_lengths(answer.telescope, reach.longest, reach.shortest, rules.strictest), answer.telescope, reach);
   answer.loosest = tube_lengths(answer.telescope, reach.longest, reach.shortest, rules.loosest);
+  answer.by_looser = cuts_into(answer.loosest, answer.telescope.closed_length);
   answer.rule = overlap_rule(value, rules.strictest, overlap.value - answer.strictest.cut);
   return answer;
 }
@@ -91,14 +104,17 @@ Status status_of(const CutAnswer& answer) {
   return within(answer.loosest) ? Status::caution : Status::stop;
 }
 
-const char* reason_of(const TubeLengths& tubes) {
-  if (tubes.too_long > Length{}) return "cut.conflict";
+const char* reason_of(const CutAnswer& answer, Status status) {
+  const TubeLengths& tubes = answer.strictest;
+  if (tubes.too_long > Length{}) return status == Status::caution ? "cut.conflict_of_rules" : "cut.conflict";
   if (tubes.missing_tube > Length{}) return "cut.too_short";
   return tubes.cut > Length{} ? "cut.needed" : "cut.none_needed";
 }
 
-const char* advice_of(const TubeLengths& tubes) {
-  if (tubes.too_long > Length{}) return "cut.open_interval";
+/// One order: to cut, by how much and by which rules, or not to cut.
+const char* advice_of(const CutAnswer& answer) {
+  const TubeLengths& tubes = answer.strictest;
+  if (tubes.too_long > Length{}) return answer.by_looser ? "cut.by_looser_rules" : "cut.open_interval";
   return tubes.missing_tube > Length{} ? "cut.longer_tubes" : "cut.by_this_much";
 }
 
@@ -113,29 +129,36 @@ Interval<Length> shown(const TubeLengths& tubes, Length closed) {
   return {least, greatest};
 }
 
-std::vector<Fact> facts_of(const CutAnswer& answer, const DrivelineOverRange& range) {
+std::vector<Fact> facts_of(const CutAnswer& answer, const DrivelineOverRange& range, const RulesInUse& rules) {
   const TubeLengths& tubes = answer.strictest;
   const Interval<Length> all_rules = shown(tubes, answer.telescope.closed_length);
   const Interval<Length> any_rule = shown(answer.loosest, answer.telescope.closed_length);
   const StateExtremes& longest = *range.longest();
   const StateExtremes& shortest = *range.shortest();
-  return {fact("closed", answer.telescope.closed_length),
-          fact("least_closed", all_rules.low),
-          fact("greatest_closed", all_rules.high),
-          fact("cut", tubes.cut),
-          fact("closed_after", tubes.closed_after),
-          fact("overlap_after", tubes.overlap_at_longest),
-          fact("clearance_after", tubes.clearance_at_shortest),
-          fact("longest", longest.longest.value),
-          fact("longest_at", PoseIn{longest.state, longest.longest.pose}),
-          fact("shortest", shortest.shortest.value),
-          fact("shortest_at", PoseIn{shortest.state, shortest.shortest.pose}),
-          fact("too_long", tubes.too_long),
-          fact("twice_too_long", 2.0 * tubes.too_long),
-          fact("missing_tube", tubes.missing_tube),
-          fact("least_by_any_rule", any_rule.low),
-          fact("greatest_by_any_rule", any_rule.high),
-          fact("rule", PhraseId{answer.rule})};
+  std::vector<Fact> facts = {fact("closed", answer.telescope.closed_length),
+                             fact("least_closed", all_rules.low),
+                             fact("greatest_closed", all_rules.high),
+                             fact("cut", tubes.cut),
+                             fact("closed_after", tubes.closed_after),
+                             fact("overlap_after", tubes.overlap_at_longest),
+                             fact("clearance_after", tubes.clearance_at_shortest),
+                             fact("longest", longest.longest.value),
+                             fact("longest_at", PoseIn{longest.state, longest.longest.pose}),
+                             fact("shortest", shortest.shortest.value),
+                             fact("shortest_at", PoseIn{shortest.state, shortest.shortest.pose}),
+                             fact("too_long", tubes.too_long),
+                             fact("twice_too_long", 2.0 * tubes.too_long),
+                             fact("missing_tube", tubes.missing_tube),
+                             fact("least_by_any_rule", any_rule.low),
+                             fact("greatest_by_any_rule", any_rule.high),
+                             fact("looser_overlap", rules.loosest.minimum_overlap.value),
+                             fact("looser_clearance", rules.loosest.clearance.value),
+                             fact("rule", PhraseId{answer.rule})};
+  if (answer.by_looser) {
+    facts.push_back(fact("least_cut", answer.by_looser->low));
+    facts.push_back(fact("greatest_cut", answer.by_looser->high));
+  }
+  return facts;
 }
 
 /// The closed length against the end of the interval that it breaks, or to which it is nearer.
@@ -162,10 +185,12 @@ void check_cut_list(const Case& value, const DrivelineOverRange& range, Findings
   }
   const LimitBand overlap = overlap_band(value, value.driveline.closed_overlap->value);
   const LimitBand clearance = clearance_band(value);
-  const CutAnswer answer = answer_of(value, range, rules_in_use(value, overlap, clearance));
-  Finding finding = make_finding(Check::cut_list, status_of(answer), reason_of(answer.strictest));
+  const RulesInUse rules = rules_in_use(value, overlap, clearance);
+  const CutAnswer answer = answer_of(value, range, rules);
+  const Status status = status_of(answer);
+  Finding finding = make_finding(Check::cut_list, status, reason_of(answer, status));
   set_limit(finding, answer);
-  finding.facts = facts_of(answer, range);
+  finding.facts = facts_of(answer, range, rules);
   finding.basis = overlap.basis;
   for (const Source& source : clearance.basis) {
     if (source.text != rigid_model.text) finding.basis.push_back(source);
@@ -174,7 +199,7 @@ void check_cut_list(const Case& value, const DrivelineOverRange& range, Findings
   const StateExtremes& state = upper ? *range.shortest() : *range.longest();
   finding.state = state.state;
   finding.pose = upper ? state.shortest.pose : state.longest.pose;
-  if (finding.status != Status::ok) finding.advice = {advice_of(answer.strictest), "cut.check_by_hand"};
+  if (finding.status != Status::ok) finding.advice = {advice_of(answer), "cut.check_by_hand"};
   findings.add(std::move(finding));
 }
 

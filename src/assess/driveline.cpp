@@ -8,6 +8,7 @@
 #include <fieldshaft/joint.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 #include <string_view>
 #include <type_traits>
@@ -178,7 +179,7 @@ Finding overlap_finding(const Case& value, const StateExtremes& longest) {
     if (takes_over) worst = std::move(finding);
   }
   place(*worst, longest.state, longest.longest.pose);
-  worst->facts.push_back(fact("length", length));
+  worst->facts.push_back(fact("length", millimetres(std::ceil(in(length, unit::millimetre))))); // rounded outward
   if (worst->status != Status::ok) worst->advice = {"telescope.longer"};
   return *worst;
 }
@@ -199,7 +200,7 @@ void check_telescope(const Case& value, const DrivelineOverRange& range, Finding
   Finding finding = compare(Check::clearance, amount_of(room), clearance_band(value),
                             room < Length{} ? "telescope.bottoms" : "telescope.clearance");
   place(finding, shortest->state, shortest->shortest.pose);
-  finding.facts = {fact("length", shortest->shortest.value)};
+  finding.facts = {fact("length", millimetres(std::floor(in(shortest->shortest.value, unit::millimetre))))};
   if (finding.status != Status::ok) finding.advice = {"telescope.shorter"};
   findings.add(std::move(finding));
 }

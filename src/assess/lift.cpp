@@ -99,7 +99,8 @@ Finding lift_finding(const Case& value, MachineState state, bool driven, Length 
     finding.missing = fouling.missing;
     finding.status = worse(finding.status, Status::not_known);
   }
-  if (finding.status != Status::ok) finding.advice = {"lift.no_higher"};
+  // Where even the lowest lift breaks a limit, no height is to be named.
+  if (finding.status != Status::ok) finding.advice = {breaks_low ? "lift.mend_first" : "lift.no_higher"};
   return finding;
 }
 

@@ -134,7 +134,8 @@ void advise_placement(const Case& value, const DrivelineOverRange& range, Assess
   const Hitch& hitch = value.tractor.hitch;
   const DrawbarHitch drawbar{hitch.distance->value, hitch.lateral->value, hitch.drop->value};
   const std::optional<EqualPlace> equal = equal_place(value, drawbar, finding);
-  if (equal) explain_by_pin(value, drawbar, finding);
+  const bool by_tolerances = std::string_view(finding.reason) == "difference.loose"; // then not by the pin alone
+  if (equal && !by_tolerances) explain_by_pin(value, drawbar, finding);
   if (const auto running = running_of(value, range)) {
     finding.facts.push_back({"variation", Amount{running->stated, Kind::share}});
   }

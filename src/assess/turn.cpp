@@ -114,7 +114,8 @@ Finding finding_of(const Side& left, const Side& right, const FoulingData& fouli
                    fact("left_stop", PhraseId{what_stops(left.strictest)}),
                    fact("right_stop", PhraseId{what_stops(right.strictest)}),
                    fact("fouling", PhraseId{fouling_phrase(fouling)})};
-  if (finding.status != Status::ok) finding.advice = {"turn.no_further"};
+  const bool some_turn = left.strictest.straight_ahead && right.strictest.straight_ahead;
+  if (finding.status != Status::ok) finding.advice = {some_turn ? "turn.no_further" : "turn.mend_first"};
   if (fouling.stated && !fouling.complete()) {
     finding.missing = fouling.missing;
     finding.status = worse(finding.status, Status::not_known);

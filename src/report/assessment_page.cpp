@@ -330,17 +330,18 @@ Page page_of(const Assessment& assessment, UnitStyle style) {
   page.add(verdict_block(assessment, style));
   page.add(names_block(assessment));
   add_changes(page, assessment, style);
+  // Why it may not run stands on the sheet that is taken to the yard.
+  add_findings(page, assessment, Status::stop, {1, say("heading.stop")}, style);
   add_entries(page, entries);
   add_cautions(page);
   add_gears(page, assessment, style);
-  add_findings(page, assessment, Status::stop, {1, say("heading.stop")}, style);
   add_unknowns(page, assessment, entries, style);
   add_findings(page, assessment, Status::caution, {1, say("heading.caution")}, style);
-  add_not_examined(page, assessment);
   // From here on it is to be looked up.
   add_glance(page, assessment, style);
   add_certificate(page, assessment, style);
   add_findings(page, assessment, Status::ok, {1, say("heading.ok")}, style);
+  add_not_examined(page, assessment);
   page.footer = footer_text(style);
   return page;
 }

@@ -72,6 +72,7 @@ std::string limit_text(const Finding& finding, UnitStyle style) {
 std::string room_text(const Finding& finding) {
   if (!finding.margin) return "";
   const double margin = *finding.margin;
+  if (finding.status == Status::caution && margin >= 0.0) return ""; // room to this limit is not why it cautions
   const std::string share = format_number(100.0 * std::abs(margin), std::abs(margin) < 0.1 ? 1 : 0);
   return margin >= 0.0 ? say("room.in_hand", {{"share", share}}) : say("room.beyond", {{"share", share}});
 }

@@ -16,8 +16,7 @@ constexpr Phrase phrases[] = {
            "Over all positions of this state, with the shaft at rest: {end} fares worse against its limit."},
     Phrase{"angle.reduce_driven",
            "Bend the joints no further than {limit} while the shaft turns: disengage the PTO before "
-           "tighter turns, bring both joint centres equally far from the pin, or use a wide-angle joint where its "
-           "manual allows it."},
+           "tighter turns, or use a wide-angle joint where its manual allows it."},
     Phrase{"angle.reduce_mounted",
            "Bend the joints no further than {limit} while the shaft turns: disengage the PTO before higher "
            "lifts, limit the lift, and set the top link so that the input shaft runs parallel to the "
@@ -160,6 +159,18 @@ constexpr Phrase phrases[] = {
            "With the pin where it is and the end of the input shaft {equal_behind} behind it (now {input_behind}), the "
            "joint angles differ by at most {equal_difference} in work instead of {value}; then check driveline length "
            "and clearance again."},
+    Phrase{
+        "difference.into_line",
+        "Bring pin and input shaft into the line of the stub, seen from above (the pin stands {pin_beside} beside the "
+        "stub's line, the input shaft {input_beside} beside the pin): the joint angles then differ by at most "
+        "{difference_there} in work instead of {value}, and no check becomes worse."},
+    Phrase{
+        "difference.pin_first",
+        "First set the pin as the finding on the drawbar says, then assess the case again: the joint angles are then "
+        "other ones."},
+    Phrase{"difference.other_driveline",
+           "Move neither pin nor input shaft with this driveline: what makes the joint angles more equal makes another "
+           "check worse. Choose a driveline of another length together with the place."},
     Phrase{"difference.equalise_mounted",
            "Set the top link so that the input shaft runs parallel to the stub in work: then both joints "
            "bend equally."},

@@ -25,6 +25,12 @@ constexpr Phrase phrases[] = {
         "No closed length of two members suits all positions ({rule}): the longest, {longest} {longest_at}, asks for "
         "at least {least_closed} and the shortest, {shortest} {shortest_at}, for at most {greatest_closed}."},
     Phrase{
+        "cut.conflict_of_rules",
+        "No closed length of two members suits all positions by every rule ({rule}): the longest, {longest} "
+        "{longest_at}, asks for at least {least_closed} and the shortest, {shortest} {shortest_at}, for at most "
+        "{greatest_closed}. By the looser rules ({looser_overlap} of overlap, {looser_clearance} of clearance) closed "
+        "lengths from {least_by_any_rule} to {greatest_by_any_rule} suit; this one is {closed}."},
+    Phrase{
         "cut.by_this_much",
         "Cut {cut} from the inner tube, from the outer tube and from each guard tube, by the driveline's manual; take "
         "off burrs and grease the tubes."},
@@ -32,6 +38,13 @@ constexpr Phrase phrases[] = {
         "cut.longer_tubes",
         "Fit a driveline whose tubes are at least {missing_tube} longer each, or limit the position that pulls it out "
         "to {longest} ({longest_at})."},
+    Phrase{
+        "cut.by_looser_rules",
+        "No cut satisfies every rule. By the looser rules alone ({looser_overlap} of overlap, {looser_clearance} of "
+        "clearance) a cut of at least {least_cut} and at most {greatest_cut} from the inner tube, from the outer tube "
+        "and from each guard tube would do, by the driveline's manual; that stays a caution. A longest position "
+        "shorter by {twice_too_long}, a shortest position longer by {too_long}, or a telescope of three members "
+        "would satisfy them all."},
     Phrase{"cut.open_interval",
            "Do not cut. A longest position shorter by {twice_too_long}, a shortest position longer by {too_long}, or a "
            "telescope of three members would make a closed length possible."},
@@ -61,8 +74,12 @@ constexpr Phrase phrases[] = {
         "Even straight ahead a limit is broken, over pitch and roll as stated for turning: to the left {left_stop}, to "
         "the right {right_stop}. {fouling}"},
     Phrase{"turn.no_further",
-           "Turn no further than {left} to the left and {right} to the right in this state; disengage the PTO before "
-           "tighter turns."},
+           "Turn no further than {left} to the left and {right} to the right; disengage the PTO before tighter turns."},
+    Phrase{
+        "turn.mend_first",
+        "To one side or both no turn is permitted as the machine stands (to the left: {left_stop}; to the "
+        "right: {right_stop}): mend that first, by the advice of the finding on it, and disengage the PTO before you "
+        "turn."},
     Phrase{"turn.stop.nothing", "nothing ends it up to there"},
     Phrase{"turn.stop.front", "then the joint at the tractor bends too far"},
     Phrase{"turn.stop.rear", "then the joint at the implement bends too far"},
@@ -89,8 +106,11 @@ constexpr Phrase phrases[] = {
     Phrase{"lift.fouling.unstated",
            "That is from the driveline's side: whether lower links or frame foul earlier is not known (state fouling "
            "with lower_links, and driveline.guard_diameter)."},
-    Phrase{"lift.not_even_low", "Even at the lowest lift of this state, {from}, a limit is broken: {stop}."},
-    Phrase{"lift.no_higher", "Lift no higher than {lift} in this state; disengage the PTO before higher lifts."},
+    Phrase{"lift.not_even_low", "Even at the lowest lift while turning, {from}, a limit is broken: {stop}."},
+    Phrase{"lift.no_higher", "Lift no higher than {lift} while turning; disengage the PTO before higher lifts."},
+    Phrase{"lift.mend_first",
+           "No lift while turning is permitted as the machine stands ({stop}): mend that first, by the advice of the "
+           "finding on it, and disengage the PTO before you lift."},
     // Fouling.
     Phrase{"fouling.unstated", "What may foul, the driveline's place or the positions are not all stated."},
     Phrase{"fouling.room", "{against} and {part} keep at least that far apart in all positions, {tolerance} of "

@@ -9,7 +9,8 @@ namespace {
 
 constexpr Phrase phrases[] = {
     Phrase{"power.interface.unstated", "Type of the stub, PTO speed and power need are not all stated."},
-    Phrase{"power.interface.no_edition", "No edition is known to recommend a power for {stub} at {speed}."},
+    Phrase{"power.interface.no_edition",
+           "No edition is known that recommends a power for this stub ({stub}) at {speed}."},
     Phrase{"power.interface",
            "For {stub} at {speed} the standards recommend at most {lowest} in the strictest and {highest} in "
            "the widest edition; the implement needs {value} (mean torque {torque})."},
