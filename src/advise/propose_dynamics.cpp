@@ -59,7 +59,7 @@ std::optional<Interval<AngularSpeed>> calm_speeds(const Situation& now, AngularS
   std::optional<Assessment> assessed;
   constexpr int most_narrowings = 6;
   for (int i = 0; i < most_narrowings; ++i) {
-    const auto speeds = speeds_apart(*finding, own, apart);
+    auto speeds = speeds_apart(*finding, own, apart);
     if (!speeds) return std::nullopt;
     narrowed.torsion->pto_speeds = *speeds;
     assessed = assessed_quickly(narrowed, now.states);

@@ -178,7 +178,7 @@ void doubt_where_the_hand_disagrees(const Case& value, Assessment& assessment) {
   if (hand == nullptr || hand->status < Status::not_known) return;
   for (Finding& finding : assessment.findings) {
     const bool depends =
-        between(finding.check, Check::working_angle, Check::fouling) || rests_on_joint_angles(value, finding.check);
+        between(finding.check, Check::drawbar_distance, Check::fouling) || rests_on_joint_angles(value, finding.check);
     if (!depends || (finding.status >= Status::not_known && finding.check != Check::cut_list)) continue;
     finding.status = Status::not_known;
     finding.reason = "hand.judge_later";

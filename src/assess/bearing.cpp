@@ -9,6 +9,9 @@
 namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
+
+bool life_goes_by_positions(const Case& value) { return value.driveline.duties.empty(); }
+
 namespace {
 
 constexpr Source life_source{"ISO 281 basic rating life, the bearing swinging by four joint angles in each turn",
@@ -36,6 +39,7 @@ std::vector<std::string> missing_of_duties(const Case& value) {
     if (!duties[i].joint_angle) missing.push_back(path + ".joint_angle");
     if (!duties[i].pto_speed && !gear_known) missing.push_back(path + ".pto_speed");
   }
+  if (!value.implement.power_need) missing.emplace_back("implement.power_need");
   return missing;
 }
 
@@ -47,6 +51,14 @@ std::vector<std::string> missing_of_work(const Case& value, const MeanLoad& mean
     missing.push_back(std::move(path));
   }
   return missing;
+}
+
+/// Whether some part of the working time is the heaviest work that the case states. Without it the duties leave out
+/// what wears the bearings most.
+bool holds_heaviest_work(const std::vector<DutyPart>& duties, Power need) {
+  constexpr double rounding = 1.0 - 1e-9;
+  return std::any_of(duties.begin(), duties.end(),
+                     [&](const DutyPart& part) { return *part.power >= rounding * need; });
 }
 
 /// Needles hardly roll at a smaller angle than the least, and then last no longer.
@@ -78,11 +90,11 @@ LimitBand life_band(Time wanted) {
 }
 
 /// The verdict on a life, without the facts.
-Finding compare_life(const Case& value, Time life, bool of_parts) {
+Finding compare_life(const Case& value, Time life) {
   Finding finding = not_known(Check::joint_bearing_life, "bearing.no_wish", {"limits.wanted_life"});
   if (value.limits.wanted_life) {
     finding = compare(Check::joint_bearing_life, amount_of(life), life_band(*value.limits.wanted_life),
-                      of_parts ? "bearing.of_parts" : "bearing.of_work");
+                      life_goes_by_positions(value) ? "bearing.of_work" : "bearing.of_parts");
     if (finding.status != Status::ok) finding.advice = {"bearing.larger"};
   }
   finding.value = amount_of(life);
@@ -100,7 +112,7 @@ Finding judge_life(const Case& value, const std::vector<JointDuty>& duties) {
     finding.basis = {greatest_load_share.source};
     finding.advice = {"bearing.larger"};
   } else {
-    finding = compare_life(value, joint_bearing_life(rating, arm, duties), duties.size() > 1);
+    finding = compare_life(value, joint_bearing_life(rating, arm, duties));
   }
   finding.state = MachineState::working;
   finding.facts = {fact("torque", steady.torque),
@@ -114,8 +126,6 @@ Finding judge_life(const Case& value, const std::vector<JointDuty>& duties) {
 }
 
 } // namespace
-
-bool life_goes_by_positions(const Case& value) { return value.driveline.duties.empty(); }
 
 void check_joint_bearings(const Case& value, const MeanLoad& mean, const DrivelineOverRange& range,
                           Findings& findings) {
@@ -137,6 +147,12 @@ void check_joint_bearings(const Case& value, const MeanLoad& mean, const Driveli
   }
   if (of_work && working_cross_angle(value, *working) >= degrees(90.0)) {
     findings.add(not_known(Check::joint_bearing_life, "bearing.past_lock", {"range.working"}));
+    return;
+  }
+  if (!of_work && !holds_heaviest_work(driveline.duties, *value.implement.power_need)) {
+    Finding finding = not_known(Check::joint_bearing_life, "bearing.leaves_out", {});
+    finding.facts = {fact("need", *value.implement.power_need)};
+    findings.add(std::move(finding));
     return;
   }
   try {

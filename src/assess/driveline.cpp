@@ -90,6 +90,31 @@ const StateExtremes* least_even(const DrivelineOverRange& range) {
   return worst;
 }
 
+/// The shaft between the joints runs as unevenly as a plain front joint alone makes it, however smooth the pair is: its
+/// greatest acceleration, and a caution or a stop where that passes its own guide value.
+void add_inertia(const Case& value, const DrivelineOverRange& range, AngularSpeed speed, Finding& finding) {
+  Angle angle{};
+  for (const StateExtremes& state : range.states) {
+    if (state.driven) angle = std::max(angle, state.front.value);
+  }
+  if (value.driveline.front_joint_kind == JointKind::wide_angle || angle >= degrees(90.0)) return;
+  const AngularAcceleration peak = joint_peak_acceleration(angle, speed);
+  const Finding inertia = compare(Check::speed_variation, amount_of(peak), inertia_band(), "variation.between");
+  finding.facts.push_back(fact("between", peak));
+  finding.facts.push_back(fact("front", angle));
+  finding.basis.push_back(inertia_excitation_guide.source);
+  if (inertia.status == Status::ok) return;
+  finding.advice.emplace_back("variation.less_angle");
+  const bool fares_worse =
+      inertia.status > finding.status || (inertia.status == finding.status && inertia.margin < finding.margin);
+  if (!fares_worse) return;
+  const std::vector<Fact> facts = finding.facts;
+  const std::vector<const char*> advice = finding.advice;
+  finding = inertia;
+  finding.facts = facts;
+  finding.advice = advice;
+}
+
 void check_variation(const Case& value, const DrivelineOverRange& range, Findings& findings) {
   const PtoGear* gear = selected_gear(value);
   std::vector<std::string> missing = range.missing_for_all();
@@ -116,6 +141,7 @@ void check_variation(const Case& value, const DrivelineOverRange& range, Finding
     finding.advice = {equalising_advice(value)};
     if (*value.driveline.yoke_phase != Angle{}) finding.advice.push_back("variation.yokes");
   }
+  add_inertia(value, range, *gear->pto_speed, finding);
   findings.add(std::move(finding));
 }
 

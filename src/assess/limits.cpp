@@ -109,12 +109,28 @@ LimitBand overlap_band(const Case& value, Length closed_overlap) {
   return with_stated(practice, amount_of(*value.limits.minimum_overlap), "overlap as the case states it");
 }
 
+namespace {
+
+/// Beyond a guide value of angular acceleration a caution, beyond so many times of it a stop.
+constexpr Sourced<double> stop_over_guide{
+    2.5,
+    {"a stop at 2.5 times the guide value: a rule of thumb and default of this library", Standing::common_practice}};
+
+} // namespace
+
 LimitBand variation_band(AngularSpeed pto_speed) {
-  const double square = pto_speed.value() * pto_speed.value();
-  return {{torsional_excitation_guide.value.value() / square, Kind::share},
-          {inertia_excitation_guide.value.value() / square, Kind::share},
+  const double guide = torsional_excitation_guide.value.value() / (pto_speed.value() * pto_speed.value());
+  return {{guide, Kind::share},
+          {stop_over_guide.value * guide, Kind::share},
           LimitSense::at_most,
-          {torsional_excitation_guide.source, inertia_excitation_guide.source, rigid_model}};
+          {torsional_excitation_guide.source, stop_over_guide.source, rigid_model}};
+}
+
+LimitBand inertia_band() {
+  return {amount_of(inertia_excitation_guide.value),
+          amount_of(stop_over_guide.value * inertia_excitation_guide.value),
+          LimitSense::at_most,
+          {inertia_excitation_guide.source, stop_over_guide.source, rigid_model}};
 }
 
 LimitBand clearance_band(const Case& value) {

@@ -46,6 +46,9 @@ LimitBand clearance_band(const Case& value);
 /// practice, over the square of the PTO speed.
 LimitBand variation_band(AngularSpeed speed);
 
+/// Peak acceleration of the shaft between the joints.
+LimitBand inertia_band();
+
 /// All limits of a driveline in one state: where the first rule objects, and where the last one does. Each measurement
 /// of the telescope stands at the end of its tolerance that makes the answer worse.
 struct StateLimits {

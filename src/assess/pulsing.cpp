@@ -34,7 +34,7 @@ struct PulsingLine {
   double from_over_pto = 1.0;          ///< speed of that shaft over the PTO's
   std::vector<double> over_first;      ///< speed of each mass over that of the first
   std::vector<Stated<Torque>> torques; ///< amplitude of each order at its mass; the joints have none
-  Angle lead{};                        ///< amplitude of the joints' pulse at the driveline's own speed
+  Angle equivalent{};                  ///< of the pair of joints at its worst in work
   double loss_factor = 0.0;
 };
 
@@ -49,11 +49,17 @@ PulsingLine pulsing_line(const Case& value, Angle equivalent) {
   made.from_over_pto = made.over_first[made.line.train.shafts[made.driveline].from] / made.line.pto_over_first;
   for (const LinePulse& pulse : torsion.pulses) made.torques.push_back(pulse.torque);
   made.torques.resize(made.line.orders.size());
-  made.lead = made.from_over_pto * joint_pulse(equivalent);
+  made.equivalent = equivalent;
   made.loss_factor = 2.0 * damping_of(value);
   // Play is judged by whether the torque keeps its sense, not by the linear response.
   for (TrainShaft& shaft : made.line.train.shafts) shaft.backlash = {};
   return made;
+}
+
+/// Amplitude of a pulse of the joints, two or four in a turn, at the driveline's own speed.
+Angle lead_of(const PulsingLine& made, std::size_t order) {
+  const int pulse = 1 + static_cast<int>(order - made.line.given);
+  return made.from_over_pto * joint_pulse(made.equivalent, pulse);
 }
 
 /// Swing of the driveline's torque under one order, at the PTO's speed [N·m].
@@ -68,7 +74,7 @@ Torque swing_under(const PulsingLine& made, std::size_t order, AngularSpeed firs
   if (made.torques[order]) {
     excitation.torques.push_back({pulses.inertia, {*made.torques[order], {}}});
   } else {
-    excitation.leads.push_back({made.driveline, {made.lead, {}}});
+    excitation.leads.push_back({made.driveline, {lead_of(made, order), {}}});
   }
   const ForcedResponse response = forced_response(train, excitation).value;
   return response.torques[made.driveline].amplitude * made.from_over_pto;

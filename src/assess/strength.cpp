@@ -207,11 +207,38 @@ Angle cross_angle(const Case& value, Angle joint_angle) {
   return value.driveline.front_joint_kind == JointKind::wide_angle ? 0.5 * joint_angle : joint_angle;
 }
 
-/// Largest torque behind the front joint: a plain joint at an angle raises it by up to 1/cos, twice in every turn.
-PeakLoad behind_front_joint(const Case& value, PeakLoad peak, const DrivelineOverRange& range) {
+/// The same of the rear joint.
+Angle driven_rear_angle(const Case& value, const DrivelineOverRange& range) {
+  Angle angle{};
+  for (const StateExtremes& state : range.states) {
+    if (state.driven) angle = std::max(angle, state.rear.value);
+  }
+  return value.driveline.rear_joint_kind == JointKind::wide_angle ? 0.5 * angle : angle;
+}
+
+/// At which end of the driveline the peak torque is what it is said to be: where the device sits, else where implement
+/// or engine bring it. Without a device both ends count.
+struct PeakEnds {
+  bool tractor;
+  bool implement;
+};
+
+PeakEnds ends_of(const Case& value, const PeakLoad& peak) {
+  if (peak.origin != PeakOrigin::device) return {true, true};
+  const bool at_tractor = value.overload->item.place == DevicePlace::tractor_end;
+  return {at_tractor, !at_tractor};
+}
+
+/// Largest torque between the joints. Power is kept, so that a plain joint at an angle raises the torque towards the
+/// slower of its shafts by up to 1/cos, twice in every turn, seen from either end.
+PeakLoad between_joints(const Case& value, PeakLoad peak, const DrivelineOverRange& range) {
   for (std::string& path : missing_angles(value, range)) peak.missing.push_back(std::move(path));
+  if (!value.driveline.rear_joint_kind) peak.missing.emplace_back("driveline.rear_joint_kind");
   if (!peak.missing.empty() || !peak.torque) return peak;
-  const Angle angle = cross_angle(value, driven_front_angle(range));
+  const PeakEnds ends = ends_of(value, peak);
+  Angle angle{};
+  if (ends.tractor) angle = std::max(angle, cross_angle(value, driven_front_angle(range)));
+  if (ends.implement) angle = std::max(angle, driven_rear_angle(value, range));
   if (angle >= degrees(90)) {
     peak.missing.emplace_back("range.turning");
     return peak;
@@ -277,13 +304,13 @@ void check_strength(const Case& value, const DrivelineOverRange& range, Findings
   const Stub stub = resolve_stub(value);
   const PeakLoad peak = peak_load(value);
   const MeanLoad mean = mean_load(value);
-  const PeakLoad behind = behind_front_joint(value, peak, range);
+  const PeakLoad between = between_joints(value, peak, range);
   check_root_and_teeth(value, stub, peak, mean, findings);
   check_root_at_angle(value, stub, peak, range, findings);
   check_flanks(value, stub, mean, findings);
   const TubeOfCase tube = resolve_tube(value.driveline.tube, value.driveline.tube_steel, "driveline.");
-  check_tube(value, tube, behind, mean, findings);
-  check_joint_rating(value, behind, findings);
+  check_tube(value, tube, between, mean, findings);
+  check_joint_rating(value, between, findings);
   const Chain chain = chain_of(value, stub, yield_of(tube));
   check_overload(value, stub, mean, chain, findings);
   check_start(value, chain, range, findings);

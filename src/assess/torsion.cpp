@@ -52,12 +52,12 @@ bool joints_pulse(const Case& value) {
          value.driveline.rear_joint_kind != JointKind::wide_angle;
 }
 
-/// Two pulses in a turn of the PTO, counted at the mass that turns with it, else at the first one.
-ExcitationOrder joint_order(const TorsionCase& torsion, double pto_over_first) {
+/// Pulses in a turn of the PTO, counted at the mass that turns with it, else at the first one.
+ExcitationOrder joint_order(const TorsionCase& torsion, double pto_over_first, double per_turn) {
   const auto pto = std::find_if(torsion.masses.begin(), torsion.masses.end(),
                                 [](const LineMass& mass) { return mass.turns_with == MassDrive::pto; });
-  if (pto == torsion.masses.end()) return {joint_pulses_per_turn * pto_over_first, 0};
-  return {joint_pulses_per_turn, static_cast<std::size_t>(pto - torsion.masses.begin())};
+  if (pto == torsion.masses.end()) return {per_turn * pto_over_first, 0};
+  return {per_turn, static_cast<std::size_t>(pto - torsion.masses.begin())};
 }
 
 SpeedRange working_pto_speeds(const Case& value) {
@@ -71,6 +71,14 @@ Stated<AngularSpeed> pto_speed_at_high_idle(const Case& value) {
   const PtoGear* gear = selected_gear(value);
   if (gear == nullptr || !gear->pto_speed || !gear->engine_speed || !value.tractor.engine.high_idle) return {};
   return geared_speed(*value.tractor.engine.high_idle, gear_ratio(*gear->engine_speed, *gear->pto_speed));
+}
+
+std::vector<std::string> high_idle_missing(const Case& value) {
+  const PtoGear* gear = selected_gear(value);
+  return unstated({{gear != nullptr, "tractor.pto.selected"},
+                   {gear == nullptr || gear->pto_speed.has_value(), "tractor.pto.gears[].pto_speed"},
+                   {gear == nullptr || gear->engine_speed.has_value(), "tractor.pto.gears[].engine_speed"},
+                   {value.tractor.engine.high_idle.has_value(), "tractor.engine.high_idle"}});
 }
 
 std::vector<std::string> torsion_missing(const Case& value) {
@@ -113,10 +121,14 @@ TorsionLine torsion_line(const Case& value) {
     line.orders.push_back({*pulse.per_turn, mass_index(torsion, pulse.of)});
     line.order_names.push_back(fact("pulses", pulse.name));
   }
+  line.given = line.orders.size();
   line.pto_over_first = static_cast<double>(*selected_gear(value)->pto_speed / speeds.front());
   if (joints_pulse(value)) {
-    line.orders.push_back(joint_order(torsion, line.pto_over_first));
+    for (const double times : {1.0, 2.0}) {
+      line.orders.push_back(joint_order(torsion, line.pto_over_first, times * joint_pulses_per_turn));
+    }
     line.order_names.push_back(fact("pulses", PhraseId{"resonance.joints"}));
+    line.order_names.push_back(fact("pulses", PhraseId{"resonance.joints_four"}));
   }
   const SpeedRange pto = working_pto_speeds(value);
   line.speeds = {pto.low / line.pto_over_first, pto.high / line.pto_over_first};

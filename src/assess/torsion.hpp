@@ -15,8 +15,10 @@ inline constexpr Sourced<double> torsional_damping_share{
 
 /// Speed of the PTO in a gear with the engine at high idle; empty where the case does not say.
 Stated<AngularSpeed> pto_speed_at_high_idle(const Case& value);
+std::vector<std::string> high_idle_missing(const Case& value);
 
-/// Everything in the order of the case: masses, shafts, pulses; the joints' pulses come last, where there are any.
+/// Everything in the order of the case: masses, shafts, pulses; the joints' two and four pulses in a turn come last,
+/// where there are any.
 struct TorsionLine {
   TorsionalTrain train;
   std::vector<ExcitationOrder> orders;
@@ -24,6 +26,7 @@ struct TorsionLine {
   SpeedRange speeds{};   ///< of the first mass
   double pto_over_first; ///< speed of the PTO over that of the first mass
   bool play = false;     ///< some shaft has play
+  std::size_t given = 0; ///< how many of the orders the case states; the rest are the joints'
 };
 
 /// Entries without which the line cannot be examined.

@@ -92,13 +92,7 @@ std::vector<std::string> whirl_missing(const Case& value, const DrivelineOverRan
   if (value.driveline.middle_member) {
     add_missing_tube(value.driveline.middle_member->tube, "driveline.middle_member.tube", missing);
   }
-  const PtoGear* gear = selected_gear(value);
-  for (auto& path : unstated({{gear != nullptr, "tractor.pto.selected"},
-                              {gear == nullptr || gear->pto_speed.has_value(), "tractor.pto.gears[].pto_speed"},
-                              {gear == nullptr || gear->engine_speed.has_value(), "tractor.pto.gears[].engine_speed"},
-                              {value.tractor.engine.high_idle.has_value(), "tractor.engine.high_idle"}})) {
-    missing.push_back(std::move(path));
-  }
+  for (std::string& path : high_idle_missing(value)) missing.push_back(std::move(path));
   return missing;
 }
 
@@ -212,11 +206,34 @@ LimitBand resonance_band(const Case& value) {
                      "separation from resonance as the case states it");
 }
 
-/// Where the pulses come nearest to a natural frequency.
-Interference nearest_meeting(const TorsionLine& line) {
-  const std::vector<Interference> table = interference_table(line.train, line.orders, line.speeds);
+/// Where so many of the orders come nearest to a natural frequency.
+Interference nearest_meeting(const TorsionLine& line, std::size_t orders) {
+  const std::vector<ExcitationOrder> first(line.orders.begin(),
+                                           line.orders.begin() + static_cast<std::ptrdiff_t>(orders));
+  const std::vector<Interference> table = interference_table(line.train, first, line.speeds);
   return *std::min_element(table.begin(), table.end(),
                            [](const Interference& a, const Interference& b) { return a.separation < b.separation; });
+}
+
+/// All orders but the joints' four pulses in a turn, which are weak: how weak is the matter of strength.pulsing_torque.
+std::size_t strong_orders(const TorsionLine& line) { return std::min(line.orders.size(), line.given + 1); }
+
+void add_meeting(const TorsionLine& line, const Interference& meeting, Finding& finding) {
+  finding.facts = {line.order_names[meeting.order], fact("natural", meeting.natural),
+                   fact("critical", meeting.critical_speed * line.pto_over_first),
+                   fact("low", line.speeds.low * line.pto_over_first),
+                   fact("high", line.speeds.high * line.pto_over_first)};
+}
+
+/// The joints' four pulses in a turn make a pass a caution, and never a stop.
+void add_weak_pulses(const Case& value, const TorsionLine& line, Finding& finding) {
+  const Interference weak = nearest_meeting(line, line.orders.size());
+  const Finding of_weak = compare(Check::resonance, {weak.separation, Kind::share}, resonance_band(value),
+                                  weak.separation > 0.0 ? "resonance.apart" : "resonance.weak_within");
+  if (finding.status != Status::ok || of_weak.status == Status::ok) return;
+  finding = of_weak;
+  finding.status = Status::caution;
+  add_meeting(line, weak, finding);
 }
 
 /// Whether a gear drives the implement at its speed and the line can be examined in it.
@@ -235,7 +252,7 @@ void add_other_gear(const Case& value, Finding& finding) {
     in_gear.tractor.pto.selected = gear.name;
     if (gear.name == value.tractor.pto.selected || !serves(in_gear, gear)) continue;
     const TorsionLine line = torsion_line(in_gear);
-    const Interference meeting = nearest_meeting(line);
+    const Interference meeting = nearest_meeting(line, strong_orders(line));
     if (meeting.separation >= nearest) continue;
     nearest = meeting.separation;
     facts = {fact("gear", gear.name),
@@ -255,13 +272,11 @@ void judge_resonance(const Case& value, Findings& findings) {
     findings.add(not_known(Check::resonance, "resonance.no_pulse", {"torsion.pulses"}));
     return;
   }
-  const Interference worst = nearest_meeting(line);
+  const Interference worst = nearest_meeting(line, strong_orders(line));
   Finding finding = compare(Check::resonance, {worst.separation, Kind::share}, resonance_band(value),
                             worst.separation > 0.0 ? "resonance.apart" : "resonance.within");
-  finding.facts = {line.order_names[worst.order], fact("natural", worst.natural),
-                   fact("critical", worst.critical_speed * line.pto_over_first),
-                   fact("low", line.speeds.low * line.pto_over_first),
-                   fact("high", line.speeds.high * line.pto_over_first)};
+  add_meeting(line, worst, finding);
+  add_weak_pulses(value, line, finding);
   if (finding.status != Status::ok) finding.advice = {"resonance.shift"};
   // With play the line is linear only while its torque keeps its sense: a pass needs to know how far it swings.
   if (line.play && finding.status == Status::ok) {

@@ -174,6 +174,8 @@ std::string rounded_down(Amount amount, UnitStyle style) {
 
 std::vector<std::string> certificate(const Assessment& assessment, UnitStyle style) {
   if (assessment.envelopes.empty()) return {};
+  const Finding* hand = assessment.find(Check::hand_check);
+  if (hand != nullptr && hand->status >= Status::not_known) return {say("certificate.hand")};
   const Overall worst = overall(assessment.envelopes);
   std::vector<std::string> sentences{whole_sentence(worst, assessment.envelopes, style) +
                                      not_within(assessment.envelopes)};

@@ -321,9 +321,12 @@ TEST_CASE("the joints' own pulse enters as the lead of the equivalent joint") {
   for (const StateEnvelope& state : assessment.envelopes) {
     if (state.state == MachineState::working) variation = state.speed_variation->bound.si;
   }
-  const double lead = joint_pulse(joint_angle_for_variation(variation)).value();
+  const Angle equivalent = joint_angle_for_variation(variation);
+  const double lead = joint_pulse(equivalent).value();
   REQUIRE(lead > 0.0);
-  CHECK_CLOSE(fact(found, "swing"), shaft_swing(60.0, lead, fact(found, "speed"), 0.02), 1e-9);
+  // Two pulses in a turn, and four, as two at twice the speed.
+  const double four = shaft_swing(0.0, joint_pulse(equivalent, 2).value(), 2.0 * fact(found, "speed"), 0.02);
+  CHECK_CLOSE(fact(found, "swing"), shaft_swing(60.0, lead, fact(found, "speed"), 0.02) + four, 1e-9);
 }
 
 TEST_CASE("the torque under all pulses against rating, yield, device and its own sense") {
@@ -421,8 +424,13 @@ TEST_CASE("life of the joints' bearings over the parts of the working time") {
   CHECK_CLOSE(fact(found, "heaviest"), torque(34, 500), 1e-12);
   // The parts state their own angles: no position of the machine is needed.
   parts["range"].erase("working");
-  parts["implement"].erase("power_need");
   CHECK_CLOSE(finding(assessed(parts), Check::joint_bearing_life).value->si / 3600.0, 1.0 / wear, 1e-9);
+  // Duties without the heaviest work leave out what wears most; without the need nobody knows whether they do.
+  Json light = parts;
+  light["implement"]["power_need"] = "34.1 kW";
+  CHECK(std::string(finding(assessed(light), Check::joint_bearing_life).reason) == "bearing.leaves_out");
+  light["implement"].erase("power_need");
+  CHECK(misses(finding(assessed(light), Check::joint_bearing_life), "implement.power_need"));
   parts["limits"].erase("wanted_life");
   const Finding unwished = finding(assessed(parts), Check::joint_bearing_life);
   CHECK(unwished.status == Status::not_known);
@@ -444,11 +452,45 @@ TEST_CASE("the bearings' life is not known where something is missing") {
   missing(with_bearings(), "/range/working/yaw", "range.working.yaw");
   Json part = with_bearings();
   part["driveline"]["duties"] =
-      Json::parse(R"([{"name": "all", "share": "100 %", "power": "20 kW", "joint_angle": "8 deg"}])");
+      Json::parse(R"([{"name": "all", "share": "100 %", "power": "34 kW", "joint_angle": "8 deg"}])");
   missing(part, "/driveline/duties/0/power", "driveline.duties[0].power");
   missing(part, "/driveline/duties/0/joint_angle", "driveline.duties[0].joint_angle");
   missing(part, "/driveline/duties/0/share", "driveline.duties[0].share");
   missing(part, "/tractor/pto/selected", "driveline.duties[0].pto_speed");
+}
+
+TEST_CASE("the joints' four pulses in a turn are weak: they make a pass a caution, and swing the torque") {
+  // 36.1 Hz, which two pulses in a turn meet at 1083 r/min and four at 541.6.
+  Json line = pulsing();
+  line["torsion"]["masses"][0]["inertia"] = "60 kg.m^2";
+  line["torsion"]["masses"][1]["inertia"] = "0.2 kg.m^2";
+  line["torsion"]["shafts"][0]["stiffness"] = "10255 N.m/rad";
+  line["torsion"]["pto_speeds"] = {"530 rpm", "550 rpm"};
+  line["torsion"].erase("pulses");
+  line["driveline"]["front_joint_kind"] = "plain";
+  line["driveline"]["rear_joint_kind"] = "plain";
+  const Assessment assessment = assessed(line);
+  const Finding meets = finding(assessment, Check::resonance);
+  CHECK(meets.status == Status::caution);
+  CHECK(std::string(meets.reason) == "resonance.weak_within");
+  const double natural = std::sqrt(10255.0 * (1.0 / 60.0 + 1.0 / 0.2));
+  CHECK_CLOSE(fact(meets, "critical"), natural / 4.0, 1e-9);
+  const Finding found = finding(assessment, Check::pulsing_torque);
+  double variation = 0.0;
+  for (const StateEnvelope& state : assessment.envelopes) {
+    if (state.state == MachineState::working) variation = state.speed_variation->bound.si;
+  }
+  // Two masses in closed form, the joints' lead at two and at four times the speed.
+  const auto swing = [&](int pulse) {
+    const double w = 2.0 * pulse * fact(found, "speed");
+    const std::complex<double> k(10255.0, 10255.0 * 2.0 * 0.02);
+    const double lead = joint_pulse(joint_angle_for_variation(variation), pulse).value();
+    return std::abs(k / (k * (1.0 / 60.0 + 1.0 / 0.2) - w * w)) * lead * w * w;
+  };
+  CHECK_CLOSE(fact(found, "swing"), swing(1) + swing(2), 1e-9);
+  // A range away from them passes.
+  line["torsion"]["pto_speeds"] = {"700 rpm", "710 rpm"};
+  CHECK(finding(assessed(line), Check::resonance).status == Status::ok);
 }
 
 TEST_CASE("resonance with play: a pass wants to know how far the torque swings") {
@@ -563,6 +605,73 @@ TEST_CASE("the torque that uneven joints add in work, and the couple on the impl
   CHECK(misses(missing, "start.rotor_inertia"));
   CHECK(misses(finding(with("/implement/rotor", "none"), Check::joint_torque_swing), "implement.rotor"));
   CHECK(misses(finding(with("/driveline/yoke_phase", nullptr), Check::joint_torque_swing), "driveline.yoke_phase"));
+}
+
+namespace {
+
+/// The greatest of an extreme over the states in which the shaft turns.
+template <class Of> double greatest_driven(const Assessment& assessment, const Of& of) {
+  double greatest = 0.0;
+  for (const StateEnvelope& state : assessment.envelopes) {
+    if (state.state != MachineState::transport) greatest = std::max(greatest, of(state));
+  }
+  return greatest;
+}
+
+double front_bound(const StateEnvelope& state) { return state.front_angle.bound.si; }
+double rear_bound(const StateEnvelope& state) { return state.rear_angle.bound.si; }
+
+} // namespace
+
+TEST_CASE("power is kept: the torque of a device is raised from its own end of the driveline") {
+  // The pin far from the front joint and near to the rear one: the rear joint bends most.
+  Json line = example("unequal-joints-that-shake");
+  line["tractor"]["hitch"]["distance"] = "550 mm ± 5 mm";
+  line["implement"]["input"]["behind"] = "160 mm ± 5 mm";
+  line["range"]["turning"]["yaw"] = {"-45 deg", "45 deg"};
+  line["driveline"]["yoke_phase"] = "0 deg";
+  line["driveline"]["joint_rating"] = "1900 N.m";
+  const double device = 1290.0 * 1.15;
+  const Assessment behind = assessed(line);
+  const double front = greatest_driven(behind, front_bound);
+  const double rear = greatest_driven(behind, rear_bound);
+  REQUIRE(rear > 2.0 * front);
+  CHECK_CLOSE(finding(behind, Check::joint_rating).value->si, device / std::cos(rear), 1e-9);
+  CHECK(finding(behind, Check::joint_rating).status == Status::stop);
+
+  line["overload"]["place"] = "tractor end";
+  const Assessment ahead = assessed(line);
+  CHECK_CLOSE(finding(ahead, Check::joint_rating).value->si, device / std::cos(front), 1e-9);
+  CHECK(finding(ahead, Check::joint_rating).status == Status::ok);
+}
+
+TEST_CASE("the shaft between smooth joints runs as unevenly as the front one makes it") {
+  Json line = document();
+  const Assessment gentle = assessed(line);
+  const Finding even = finding(gentle, Check::speed_variation);
+  CHECK(even.status == Status::ok);
+  const double speed = rpm(540).value();
+  CHECK_CLOSE(even.limits->caution.si, 400.0 / (speed * speed), 1e-12);
+  CHECK_CLOSE(even.limits->stop.si, 2.5 * 400.0 / (speed * speed), 1e-12);
+  CHECK_CLOSE(fact(even, "between"),
+              joint_peak_acceleration(radians(greatest_driven(gentle, front_bound)), rpm(540)).value(), 1e-9);
+  // Pin midway and level, no roll or pitch: equal joints, smooth to the last digits, and still too much between them.
+  line["tractor"]["hitch"] = {
+      {"kind", "drawbar"}, {"distance", "400 mm ± 0 mm"}, {"drop", "250 mm ± 0 mm"}, {"lateral", "0 mm"}};
+  line["implement"]["input"]["behind"] = "400 mm ± 0 mm";
+  line["implement"]["input"]["above"] = "250 mm ± 0 mm";
+  line["range"]["turning"]["yaw"] = {"-70 deg", "70 deg"};
+  for (const char* state : {"working", "turning"}) {
+    for (const char* angle : {"pitch", "roll"}) line["range"][state][angle] = {"0 deg", "0 deg"};
+  }
+  const Finding between = finding(assessed(line), Check::speed_variation);
+  CHECK(between.status == Status::caution);
+  CHECK(std::string(between.reason) == "variation.between");
+  // Half of the turn, and what the tolerances of the joints' places add.
+  const Angle front = radians(fact(between, "front"));
+  CHECK_CLOSE(front.value(), degrees(35).value(), 0.02);
+  CHECK_CLOSE(between.value->si, joint_peak_acceleration(front, rpm(540)).value(), 1e-12);
+  CHECK_CLOSE(between.limit->si, 1000.0, 1e-12);
 }
 
 TEST_CASE("a joint that passes a right angle in work ends no assessment, and nothing that rests on it is known") {

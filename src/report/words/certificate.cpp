@@ -12,6 +12,9 @@ constexpr Phrase phrases[] = {
         "certificate.whole",
         "Over all positions of all states it is proved, for the rigid model and the stated tolerances: no joint angle "
         "above {angle}, no distance of the joint centres outside {shortest} to {longest}. {near}"},
+    Phrase{
+        "certificate.hand",
+        "Nothing is proved while a length measured by hand disagrees with the model, or cannot be compared with it."},
     Phrase{"certificate.some_states",
            "Over all positions of the states that could be examined, not of all, it is proved, for the rigid model and "
            "the "

@@ -115,8 +115,8 @@ constexpr Phrase phrases[] = {
            "Hitch, kinds of the joints, phase of the yokes, engaged gear or the positions are not all stated."},
     Phrase{"variation.driven",
            "The implement's shaft turns unevenly by {value} of the PTO speed ({speed}) at the worst position "
-           "in which it is driven, both joints in their true planes together. The limits are guide "
-           "values for its angular acceleration, from passenger cars."},
+           "in which it is driven, both joints in their true planes together. The limits go by a guide value for its "
+           "angular acceleration, from passenger cars."},
     Phrase{"variation.loose",
            "The implement's shaft turns unevenly by {stated} of the PTO speed ({speed}) at the worst position in which "
            "it is driven, measured as stated; measurements within their tolerances make that {value}."},
@@ -127,6 +127,17 @@ constexpr Phrase phrases[] = {
     Phrase{"variation.endless",
            "How unevenly the implement's shaft turns has no bound: a joint reaches a right angle, or the yokes "
            "stand out of line."},
+    Phrase{
+        "variation.between",
+        "However smooth the pair is, the shaft between the joints runs as unevenly as the front joint alone makes it: "
+        "bent {front} at {speed} it is speeded up and slowed down by up to {between}, "
+        "twice in every turn, which loads joints and telescope with its own inertia. The guide value is from "
+        "passenger cars."},
+    Phrase{
+        "variation.less_angle",
+        "The shaft between the joints is speeded up and slowed down by up to {between}, beyond its guide value: bend "
+        "the front joint, {front}, less while it turns, by a smaller turn, with the PTO let go before turning, or with "
+        "a wide-angle joint whose centre lies over the pin."},
     Phrase{"variation.yokes",
            "See that both yokes of the intermediate shaft stand in line; a splined tube put together one "
            "position wrong makes it worse."},

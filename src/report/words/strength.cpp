@@ -51,8 +51,8 @@ constexpr Phrase phrases[] = {
            "Peak torque {value} ({origin}), raised by the angle of the joint, against the rating by the manual."},
     Phrase{"joint_rating.larger", "Use a driveline whose joints are rated for more than {value}."},
     Phrase{"stub.root_at_angle",
-           "Peak torque {torque} ({origin}) with a front joint angle of {angle}: the joint bends the stub "
-           "by up to {couple}, once to each side in every turn. Combined stress (von Mises) on "
+           "Peak torque {torque} ({origin}) with a front joint angle of {angle}: the "
+           "joint bends the stub by up to {couple}, once to each side in every turn. Combined stress (von Mises) on "
            "{diameter} {section}."},
     Phrase{"stub.root_at_angle_only",
            "Strong enough straight, not at this angle: peak torque {torque} ({origin}) with a front "
@@ -86,10 +86,17 @@ constexpr Phrase phrases[] = {
     Phrase{"start.unstated",
            "What bounds the torque at a start (overload device or the tractor's PTO clutch) or the strength of a "
            "part of the line is not stated."},
-    Phrase{"start.device", "A harsh start brings up to {value}, where the overload device lets go; {part} may take at "
-                           "most {part_torque}."},
-    Phrase{"start.clutch", "A harsh start brings up to {value}, where the tractor's PTO clutch slips; {part} may take "
-                           "at most {part_torque}."},
+    Phrase{
+        "start.device",
+        "In a harsh start the overload device begins to slip at up to {value}; {part} may take at most {part_torque}."},
+    Phrase{
+        "start.device_behind",
+        "In a harsh start the overload device begins to slip at up to {value}; {part} may take at most {part_torque}. "
+        "This is "
+        "static: ahead of a device at the implement end the shaft can swing to twice that, {twice}, when the rotor is "
+        "stopped at once. State `start` to have start and blockage simulated."},
+    Phrase{"start.clutch", "A harsh start brings up to {value}, where the tractor's PTO clutch slips; {part} yields at "
+                           "{part_torque}."},
     Phrase{"start.gently",
            "Engage the PTO at low engine speed and let the clutch bite slowly; which setting of the overload "
            "device is right, if any, stands with its finding."},
@@ -149,6 +156,10 @@ constexpr Phrase phrases[] = {
         "bearing.unstated",
         "Load rating and arm of the bearings, shares, power and angle of each part of the working time, or else power "
         "need and working positions, are not all stated."},
+    Phrase{
+        "bearing.leaves_out",
+        "No part of the working time as stated is the heaviest work, {need}: what wears the bearings most is left out, "
+        "and the life is not known."},
     Phrase{"bearing.past_lock", "A joint would pass a right angle in work."},
     Phrase{"bearing.no_wish",
            "Nine crosses of ten would reach {value} of running under {torque} at {speed}, joint bent {angle}; the case "

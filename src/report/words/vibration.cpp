@@ -24,6 +24,12 @@ constexpr Phrase phrases[] = {
     Phrase{"resonance.unstated", "Masses, shafts, pulses or speeds of the torsional line are not all stated."},
     Phrase{"resonance.no_pulse", "Both joints are wide-angle and the case names nothing else that pulses in the line."},
     Phrase{"resonance.joints", "the joints (two pulses in a turn)"},
+    Phrase{"resonance.joints_four", "the joints (four weaker pulses in a turn)"},
+    Phrase{
+        "resonance.weak_within",
+        "At a PTO speed of {critical}, within the {low} to {high} at which the machine works, {pulses} meet a natural "
+        "frequency of the line, {natural}. The smaller the joint angles, the less they do; the torque under all pulses "
+        "says how much."},
     Phrase{"resonance.apart",
            "At PTO speeds from {low} to {high} pulses come no nearer than {value} to a natural frequency of the line: "
            "{pulses} meet its {natural} at a PTO speed of {critical}."},
