@@ -26,7 +26,7 @@ template <class Q> struct WorstCase {
   bool proved = false; ///< value and attained lie within the wanted gap of each other
 };
 
-/// Extremes over one state.
+/// Extremes over one state. Wide-angle joints are two crosses each where their coupling yokes are stated.
 struct StateExtremes {
   MachineState state = MachineState::any;
   bool driven = false;
