@@ -8,6 +8,9 @@ inline namespace v0 {
 namespace advising {
 namespace {
 
+/// The largest coupling yoke that the offered joint may have, so that its telescope can be judged before it is bought.
+constexpr Length offered_yoke = millimetres(120.0);
+
 void propose_wide_angle(const Situation& now, bool front, bool rear, Proposals& proposals) {
   const DrivelineCase& line = now.value.driveline;
   std::vector<Fact> facts;
@@ -17,15 +20,18 @@ void propose_wide_angle(const Situation& now, bool front, bool rear, Proposals& 
     facts.push_back(assessing::fact("bearings", *line.bearing_rating));
     facts.push_back(assessing::fact("arm", *line.bearing_arm));
   }
+  facts.push_back(assessing::fact("yoke", offered_yoke));
   if (front && line.front_joint_kind == JointKind::plain) {
     add(proposals, {ChangeKind::wide_angle_front, "", facts, [](Case& c) {
                       c.driveline.front_joint_kind = JointKind::wide_angle;
+                      c.driveline.front_coupling_yoke = MeasuredLength{offered_yoke, {}};
                       c.driveline.front_joint_lock.reset(); // another joint
                     }});
   }
   if (rear && line.rear_joint_kind == JointKind::plain) {
     add(proposals, {ChangeKind::wide_angle_rear, "", facts, [](Case& c) {
                       c.driveline.rear_joint_kind = JointKind::wide_angle;
+                      c.driveline.rear_coupling_yoke = MeasuredLength{offered_yoke, {}};
                       c.driveline.rear_joint_lock.reset();
                     }});
   }

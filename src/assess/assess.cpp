@@ -228,6 +228,7 @@ Assessment assessing::assess_over(const Case& stated, const DrivelineOverRange& 
   assessment.note = value.note;
   assessment.tractor = value.tractor.name;
   assessment.implement = value.implement.name;
+  assessment.wide_angle_joints = assessing::wide_angle_joints_of(value);
   assessment.envelopes = assessing::envelopes_of(value, range, depth == Depth::whole);
   assessing::Findings findings(assessment);
   assessing::check_speed(value, findings);

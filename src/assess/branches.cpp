@@ -3,6 +3,7 @@
 
 #include "assess/certificate.hpp"
 #include "assess/checks.hpp"
+#include "assess/coupling_yokes.hpp"
 #include "assess/geometry.hpp"
 #include "assess/layout.hpp"
 #include "assess/limits.hpp"
@@ -23,9 +24,13 @@ namespace {
 struct Branching {
   const BranchCase& branch;
   std::string path;
-  std::vector<std::string> missing; ///< without which its geometry is not known
-  std::string impossible;           ///< why a geometry that is fully stated cannot be
-  std::optional<StateExtremes> extremes;
+  std::vector<std::string> missing;         ///< without which its geometry is not known
+  std::vector<std::string> missing_at_rest; ///< and without which that of the folding for transport is not
+  std::string impossible;                   ///< why a geometry that is fully stated cannot be
+  std::optional<StateExtremes> extremes;    ///< while it turns
+  std::optional<StateExtremes> at_rest;     ///< over all that it folds with its driveline on
+
+  bool is_taken_off() const { return branch.coupled_at_rest == false; }
 };
 
 std::vector<std::string> geometry_missing(const BranchCase& branch, const std::string& path) {
@@ -64,8 +69,8 @@ Driveline driveline_of(const BranchCase& branch) {
 }
 
 /// Folding up: a left part rolls its left side up, a right one its right side, a rear one pitches its rear end up.
-AttitudeRange folding_of(const BranchCase& branch) {
-  const AngleRange up{branch.fold->low, branch.fold->high};
+AttitudeRange folding_of(const BranchCase& branch, const Interval<Angle>& fold) {
+  const AngleRange up{fold.low, fold.high};
   if (*branch.side == BranchSide::left) return {{}, {}, up, {}};
   if (*branch.side == BranchSide::right) return {{}, {}, {-up.high, -up.low}, {}};
   return {{}, up, {}, {}};
@@ -74,6 +79,11 @@ AttitudeRange folding_of(const BranchCase& branch) {
 Angle fold_at(const BranchCase& branch, const PoseAt& pose) {
   if (*branch.side == BranchSide::left) return pose.roll;
   return *branch.side == BranchSide::right ? -pose.roll : pose.pitch;
+}
+
+/// On its way to transport the part passes every fold between that at work and that at rest.
+Interval<Angle> whole_fold(const BranchCase& branch) {
+  return {std::min(branch.fold->low, branch.fold_at_rest->low), std::max(branch.fold->high, branch.fold_at_rest->high)};
 }
 
 /// The hinge moves the whole part, and the splitter's shaft stands for the pin's other end.
@@ -91,14 +101,23 @@ DrivelineTolerance tolerance_of(const BranchCase& branch) {
 }
 
 Branching over_folding(const BranchCase& branch, std::size_t number) {
-  Branching found{branch, "implement.branches[" + std::to_string(number) + "]", {}, {}, {}};
+  Branching found{branch, "implement.branches[" + std::to_string(number) + "]", {}, {}, {}, {}, {}};
   found.missing = geometry_missing(branch, found.path);
+  if (!branch.fold_at_rest && !found.is_taken_off()) found.missing_at_rest = {found.path + ".fold_at_rest"};
   if (!found.missing.empty()) return found;
+  const auto over = [&](const Interval<Angle>& fold, bool with_variation) {
+    StateExtremes extremes = extremes_at(driveline_of(branch), position_of(branch.hinge), folding_of(branch, fold),
+                                         tolerance_of(branch), with_variation);
+    allow_for_crosses(extremes, yokes_of(branch));
+    return extremes;
+  };
+  std::string entry = found.path;
   try {
-    found.extremes = extremes_at(driveline_of(branch), position_of(branch.hinge), folding_of(branch),
-                                 tolerance_of(branch), branch.yoke_phase.has_value());
+    found.extremes = over(*branch.fold, branch.yoke_phase.has_value());
+    entry += ".fold_at_rest";
+    if (branch.fold_at_rest) found.at_rest = over(whole_fold(branch), false);
   } catch (const InputError& error) { // joint centres that meet
-    found.missing = {found.path};
+    (found.extremes ? found.missing_at_rest : found.missing) = {entry};
     found.impossible = error.what();
   }
   return found;
@@ -116,18 +135,38 @@ Finding worse_of(const Finding& a, const Finding& b) {
   return a.margin.value_or(0.0) <= b.margin.value_or(0.0) ? a : b;
 }
 
-Finding angle_finding(const Case& value, const Branching& of) {
-  if (!of.extremes) return unknown(Check::branch_angle, of, {});
-  const auto judge = [&](const WorstCase<Angle>& angle, JointKind kind, const char* end) {
-    Finding finding = compare(Check::branch_angle, amount_of(angle.value),
-                              angle_band(value, MachineState::working, true, kind), "branch.angle");
-    finding.facts = {fact("end", PhraseId{end}), fact("fold", fold_at(of.branch, angle.pose))};
+/// What the case says of the folding for transport.
+Fact rest_fact(const Branching& of) {
+  const char* known = of.at_rest ? "branch.rest.coupled" : "branch.rest.unstated";
+  return fact("rest", PhraseId{of.is_taken_off() ? "branch.rest.taken_off" : known});
+}
+
+/// A finding that counts only what is known: an objection stands, no pass does where something is missing.
+Finding unless_missing(Finding finding, const Branching& of, const std::vector<std::string>& missing) {
+  return missing.empty() || finding.status == Status::stop ? finding : unknown(finding.check, of, missing);
+}
+
+/// The joint that fares worse over one folding, while the branch turns or at rest.
+Finding worse_joint(const Case& value, const Branching& of, const StateExtremes& over, bool driven) {
+  const BranchCase& branch = of.branch;
+  const MachineState state = driven ? MachineState::working : MachineState::transport;
+  const auto judge = [&](const WorstCase<Angle>& angle, JointKind kind, const Stated<Angle>& lock, const char* end) {
+    const LimitBand band = up_to_lock(angle_band(value, state, driven, kind), lock);
+    Finding finding =
+        compare(Check::branch_angle, amount_of(angle.value), band, driven ? "branch.angle" : "branch.angle_at_rest");
+    finding.facts = {fact("end", PhraseId{end}), fact("fold", fold_at(branch, angle.pose)), rest_fact(of)};
+    if (finding.status != Status::ok) finding.advice = {driven ? "branch.less_fold" : "branch.take_off"};
     return finding;
   };
-  Finding finding = worse_of(judge(of.extremes->front, *of.branch.front_joint_kind, "branch.front"),
-                             judge(of.extremes->rear, *of.branch.rear_joint_kind, "branch.rear"));
-  if (finding.status != Status::ok) finding.advice = {"branch.less_fold"};
-  return finding;
+  return worse_of(judge(over.front, *branch.front_joint_kind, branch.front_joint_lock, "branch.front"),
+                  judge(over.rear, *branch.rear_joint_kind, branch.rear_joint_lock, "branch.rear"));
+}
+
+Finding angle_finding(const Case& value, const Branching& of) {
+  if (!of.extremes) return unknown(Check::branch_angle, of, {});
+  Finding finding = worse_joint(value, of, *of.extremes, true);
+  if (of.at_rest) finding = worse_of(finding, worse_joint(value, of, *of.at_rest, false));
+  return unless_missing(std::move(finding), of, of.missing_at_rest);
 }
 
 Finding variation_finding(const Branching& of) {
@@ -152,19 +191,27 @@ Finding telescope_finding(const Case& value, const Branching& of) {
   if (!missing.empty() || !of.extremes) return unknown(Check::branch_telescope, of, missing);
   const MeasuredLength closed = *branch.closed_length;
   const MeasuredLength overlap = *branch.closed_overlap;
-  const WorstCase<Length>& longest = of.extremes->longest;
-  const WorstCase<Length>& shortest = of.extremes->shortest;
+  const StateExtremes& over = of.at_rest ? *of.at_rest : *of.extremes;
+  const WorstCase<Length>& longest = over.longest;
+  const WorstCase<Length>& shortest = over.shortest;
   const Length left = overlap.value - overlap.tolerance - (longest.value - (closed.value - closed.tolerance));
   const Length room = shortest.value - (closed.value + closed.tolerance);
-  Finding drawn = compare(Check::branch_telescope, amount_of(left), overlap_band(value, overlap.value),
-                          left < Length{} ? "branch.apart" : "branch.overlap");
-  drawn.facts = {fact("length", longest.value), fact("fold", fold_at(branch, longest.pose))};
-  Finding pushed = compare(Check::branch_telescope, amount_of(room), clearance_band(value),
-                           room < Length{} ? "branch.bottoms" : "branch.room");
-  pushed.facts = {fact("length", shortest.value), fact("fold", fold_at(branch, shortest.pose))};
-  Finding finding = worse_of(drawn, pushed);
-  if (finding.status != Status::ok) finding.advice = {"branch.other_length"};
-  return finding;
+  const auto at = [&](Finding finding, const WorstCase<Length>& worst) {
+    const Angle fold = fold_at(branch, worst.pose);
+    const bool in_work = fold >= branch.fold->low && fold <= branch.fold->high;
+    finding.facts = {fact("length", worst.value), fact("fold", fold), rest_fact(of)};
+    if (finding.status != Status::ok) finding.advice = {in_work ? "branch.other_length" : "branch.take_off_or_fit"};
+    return finding;
+  };
+  const Finding drawn = at(compare(Check::branch_telescope, amount_of(left), overlap_band(value, overlap.value),
+                                   left < Length{} ? "branch.apart" : "branch.overlap"),
+                           longest);
+  const Finding pushed = at(compare(Check::branch_telescope, amount_of(room), clearance_band(value),
+                                    room < Length{} ? "branch.bottoms" : "branch.room"),
+                            shortest);
+  std::vector<std::string> unsure = of.missing_at_rest;
+  for (std::string& entry : yokes_missing(branch, of.path)) unsure.push_back(std::move(entry));
+  return unless_missing(worse_of(drawn, pushed), of, unsure);
 }
 
 /// Its share of the largest torque that arrives at the stub, at its own speed, raised by its first joint; no losses.
@@ -247,8 +294,11 @@ std::vector<BranchEnvelopeOfCase> check_branches(const Case& value, Findings& fi
     add(telescope_finding(value, of), branch.name);
     add(strength_finding(value, of), branch.name);
     if (!of.extremes) continue;
-    envelopes.push_back(
-        branch_envelope_of(branch.name, {amount_of(branch.fold->low), amount_of(branch.fold->high)}, *of.extremes));
+    const auto push = [&](bool driven, const Interval<Angle>& fold, const StateExtremes& over) {
+      envelopes.push_back(branch_envelope_of(branch.name, driven, {amount_of(fold.low), amount_of(fold.high)}, over));
+    };
+    push(true, *branch.fold, *of.extremes);
+    if (of.at_rest) push(false, whole_fold(branch), *of.at_rest);
   }
   if (any) return envelopes;
   for (const Check check :

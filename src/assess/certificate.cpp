@@ -1,5 +1,6 @@
 #include "assess/certificate.hpp"
 
+#include "assess/coupling_yokes.hpp"
 #include "assess/influence.hpp"
 #include "assess/layout.hpp"
 
@@ -79,13 +80,23 @@ void set_what_matters(StateEnvelope& envelope, const Case& value) {
 
 } // namespace
 
-BranchEnvelopeOfCase branch_envelope_of(const std::string& name, AmountRange fold, const StateExtremes& extremes) {
+BranchEnvelopeOfCase branch_envelope_of(const std::string& name, bool driven, AmountRange fold,
+                                        const StateExtremes& extremes) {
   return {name,
+          driven,
           fold,
           extreme_of(extremes.front),
           extreme_of(extremes.rear),
           extreme_of(extremes.longest),
           extreme_of(extremes.shortest)};
+}
+
+WideAngleJoints wide_angle_joints_of(const Case& value) {
+  const CouplingYokes yokes = yokes_of(value.driveline);
+  const auto stated = [](Length yoke) {
+    return yoke > Length{} ? std::optional<Amount>(amount_of(yoke)) : std::optional<Amount>();
+  };
+  return {stated(yokes.front), stated(yokes.rear), yokes_missing(value.driveline, "driveline").empty()};
 }
 
 std::vector<StateEnvelope> envelopes_of(const Case& value, const DrivelineOverRange& range, bool what_matters) {

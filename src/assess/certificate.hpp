@@ -9,7 +9,10 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 
-BranchEnvelopeOfCase branch_envelope_of(const std::string& name, AmountRange fold, const StateExtremes& extremes);
+BranchEnvelopeOfCase branch_envelope_of(const std::string& name, bool driven, AmountRange fold,
+                                        const StateExtremes& extremes);
+
+WideAngleJoints wide_angle_joints_of(const Case& value);
 
 /// `what_matters`: with the measurement that moves each extreme most.
 std::vector<StateEnvelope> envelopes_of(const Case& value, const DrivelineOverRange& range, bool what_matters);

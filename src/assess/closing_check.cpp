@@ -1,6 +1,7 @@
 // The model against lengths measured by hand.
 
 #include "assess/checks.hpp"
+#include "assess/coupling_yokes.hpp"
 #include "assess/layout.hpp"
 #include "assess/limits.hpp"
 
@@ -27,87 +28,139 @@ std::vector<std::string> missing_of(const Case& value, const HandCheck& check, c
   return missing;
 }
 
-AngleRange around(const Measured<Angle>& angle) {
-  return {angle.value - angle.tolerance, angle.value + angle.tolerance};
+AngleRange around(const Measured<Angle>& angle, double share) {
+  return {angle.value - share * angle.tolerance, angle.value + share * angle.tolerance};
 }
 
-LengthRange around(const MeasuredLength& length) {
-  return {length.value - length.tolerance, length.value + length.tolerance};
+LengthRange around(const MeasuredLength& length, double share) {
+  return {length.value - share * length.tolerance, length.value + share * length.tolerance};
 }
 
-/// Pose and envelope of the lengths that pose and measurements within their tolerances allow.
-struct Reckoned {
-  Pose pose;
-  DrivelineEnvelope envelope;
-};
+Pose pose_of(const Case& value, const HandCheck& check) {
+  const Angle yaw = check.yaw->value;
+  const Angle roll = check.roll->value;
+  if (is_trailed(value)) return {pin_of(value), {yaw, check.pitch->value, roll}};
+  return pose_on_links(value, {check.lift->value, {}, {}}, yaw, roll, check.top_link == TopLink::slack);
+}
 
-Reckoned reckoned(const Case& value, const HandCheck& check) {
+/// The length at a pose, each wide-angle joint as two crosses where its coupling yoke is stated.
+Length length_at(const Case& value, const Pose& pose) {
+  const DrivelineState at = driveline_at(driveline_of(value), pose);
+  return length_with_crosses(at.length, at.front_angle, at.rear_angle, yokes_of(value.driveline));
+}
+
+/// Lengths that the measurements of the case within their tolerances allow, at the pose as stated (`share` 0) or at any
+/// within the tolerances of the pose too (1).
+DrivelineEnvelope envelope_at(const Case& value, const HandCheck& check, double share) {
   EnvelopeOptions options;
   options.with_speed_variation = false;
-  Reckoned r;
-  r.pose.attitude = {check.yaw->value, {}, check.roll->value};
+  const AngleRange yaw = around(*check.yaw, share);
+  const AngleRange roll = around(*check.roll, share);
   if (is_trailed(value)) {
-    r.pose.pin = pin_of(value);
-    r.pose.attitude.pitch = check.pitch->value;
-    const AttitudeRange range{around(*check.yaw), around(*check.pitch), around(*check.roll), {}};
-    r.envelope = driveline_envelope(driveline_of(value), r.pose.pin, trailed_tolerance(value), range, options).envelope;
-    return r;
+    const AttitudeRange range{yaw, around(*check.pitch, share), roll, {}};
+    return driveline_envelope(driveline_of(value), pin_of(value), trailed_tolerance(value), range, options).envelope;
   }
-  const bool slack = check.top_link == TopLink::slack;
-  r.pose = pose_on_links(value, {check.lift->value, {}, {}}, check.yaw->value, check.roll->value, slack);
-  MountedRange range{around(*check.lift), {}, {}, around(*check.yaw), around(*check.roll), {}};
+  MountedRange range{around(*check.lift, share), {}, {}, yaw, roll, {}};
   if (is_semi_mounted(value)) range.pivot = steering_pivot_of(value);
-  r.envelope = mounted_envelope(value, mounted_tolerance(value), range, slack, options).envelope;
-  return r;
+  const bool slack = check.top_link == TopLink::slack;
+  return mounted_envelope(value, mounted_tolerance(value), range, slack, options).envelope;
+}
+
+Length spread_about(Length model, const DrivelineEnvelope& envelope) {
+  return std::max(envelope.longest.upper - model, model - envelope.shortest.lower);
 }
 
 struct HandCheckResult {
   LengthCheck lengths;
+  Length own{}; ///< tolerance of the tape and of the pose, without that of the measurements in the model
   PoseAt pose;
 };
 
 HandCheckResult compared(const Case& value, const HandCheck& check) {
-  const Reckoned r = reckoned(value, check);
-  const Driveline driveline = driveline_of(value);
-  const Length model = driveline_at(driveline, r.pose).length;
-  const Length spread = std::max(r.envelope.longest.upper - model, model - r.envelope.shortest.lower);
-  const Attitude& at = r.pose.attitude;
-  HandCheckResult result{check_length(driveline, r.pose, check.length->value, check.length->tolerance, spread),
+  const Pose pose = pose_of(value, check);
+  const Length in_one_point = driveline_at(driveline_of(value), pose).length;
+  const Length spread = spread_about(in_one_point, envelope_at(value, check, 1.0));
+  const Length of_model = spread_about(in_one_point, envelope_at(value, check, 0.0));
+  const Length model = length_at(value, pose);
+  const Length allowed = check.length->tolerance + spread;
+  const Attitude& at = pose.attitude;
+  HandCheckResult result{{model, check.length->value, allowed, math::abs(check.length->value - model) <= allowed},
+                         check.length->tolerance + std::max(Length{}, spread - of_model),
                          {at.yaw, at.pitch, at.roll, std::nullopt}};
   if (check.lift) result.pose.lift = check.lift->value;
   return result;
 }
 
-/// The comparison that is nearest to its tolerance, or farthest beyond it.
-bool worse_match(const LengthCheck& a, const LengthCheck& b) {
-  return math::abs(a.measured - a.model) - a.allowed > math::abs(b.measured - b.model) - b.allowed;
+/// A tape along a driveline is good to a few millimetres, an angle by eye to a degree or two: what is looser would pass
+/// mistakes that the verdict hangs on.
+constexpr Sourced<Length> finest_wanted{
+    millimetres(20.0),
+    {"tape and pose together within 20 mm: a rule of thumb of this library", Standing::common_practice}};
+
+bool is_fine(const HandCheckResult& result) { return result.own <= finest_wanted.value; }
+
+/// Two poses tell something of the turn only where the model says lengths apart by more than tapes and poses may err.
+bool tell_apart(const HandCheckResult& a, const HandCheckResult& b) {
+  return math::abs(a.lengths.model - b.lengths.model) > a.own + b.own;
+}
+
+bool two_poses(const std::vector<HandCheckResult>& results) {
+  for (const HandCheckResult& a : results) {
+    for (const HandCheckResult& b : results) {
+      if (is_fine(a) && is_fine(b) && tell_apart(a, b)) return true;
+    }
+  }
+  return false;
+}
+
+/// How far the measured length lies beyond what its tolerances allow; below 0: within.
+Length beyond(const HandCheckResult& result) {
+  return math::abs(result.lengths.measured - result.lengths.model) - result.lengths.allowed;
+}
+
+template <class Of> const HandCheckResult& greatest(const std::vector<HandCheckResult>& results, const Of& of) {
+  return *std::max_element(results.begin(), results.end(),
+                           [&](const HandCheckResult& a, const HandCheckResult& b) { return of(a) < of(b); });
+}
+
+Finding comparison(Status status, const char* reason, const HandCheckResult& worst, std::size_t poses) {
+  Finding finding = make_finding(Check::hand_check, status, reason);
+  finding.value = amount_of(math::abs(worst.lengths.measured - worst.lengths.model));
+  finding.limit = amount_of(worst.lengths.allowed);
+  finding.sense = LimitSense::at_most;
+  finding.basis = {by_hand, rigid_model};
+  finding.facts = {fact("measured", worst.lengths.measured),
+                   fact("model", worst.lengths.model),
+                   fact("at", PoseIn{MachineState::any, worst.pose}),
+                   {"poses", Amount{static_cast<double>(poses), Kind::number}},
+                   fact("shows_from", worst.lengths.allowed + worst.own)};
+  return finding;
+}
+
+Finding too_coarse(const HandCheckResult& coarsest) {
+  Finding finding = make_finding(Check::hand_check, Status::caution, "hand.too_coarse");
+  finding.value = amount_of(coarsest.own);
+  finding.limit = amount_of(finest_wanted.value);
+  finding.sense = LimitSense::at_most;
+  finding.basis = {by_hand, finest_wanted.source, rigid_model};
+  finding.facts = {fact("measured", coarsest.lengths.measured), fact("model", coarsest.lengths.model),
+                   fact("at", PoseIn{MachineState::any, coarsest.pose})};
+  finding.advice = {"hand.finer"};
+  return finding;
 }
 
 Finding finding_of(const std::vector<HandCheckResult>& results) {
-  const HandCheckResult* worst = &results.front();
-  bool agree = true;
-  for (const HandCheckResult& result : results) {
-    agree = agree && result.lengths.agrees;
-    if (worse_match(result.lengths, worst->lengths)) worst = &result;
-  }
-  Status status = results.size() < 2 ? Status::caution : Status::ok;
-  const char* reason = results.size() < 2 ? "hand.one_pose" : "hand.agrees";
-  if (!agree) {
-    status = Status::not_known;
-    reason = "hand.disagrees";
-  }
-  Finding finding = make_finding(Check::hand_check, status, reason);
-  finding.value = amount_of(math::abs(worst->lengths.measured - worst->lengths.model));
-  finding.limit = amount_of(worst->lengths.allowed);
-  finding.sense = LimitSense::at_most;
-  finding.basis = {by_hand, rigid_model};
-  finding.facts = {fact("measured", worst->lengths.measured),
-                   fact("model", worst->lengths.model),
-                   fact("at", PoseIn{MachineState::any, worst->pose}),
-                   {"poses", Amount{static_cast<double>(results.size()), Kind::number}}};
-  if (!agree) finding.advice = {"hand.measure_again"};
-  if (agree && results.size() < 2) finding.advice = {"hand.second_pose"};
-  return finding;
+  const HandCheckResult& worst = greatest(results, beyond);
+  const auto compare_worst = [&](Status status, const char* reason, const char* advice) {
+    Finding finding = comparison(status, reason, worst, results.size());
+    if (*advice != '\0') finding.advice = {advice};
+    return finding;
+  };
+  if (!worst.lengths.agrees) return compare_worst(Status::not_known, "hand.disagrees", "hand.measure_again");
+  if (two_poses(results)) return compare_worst(Status::ok, "hand.agrees", "");
+  const HandCheckResult& coarsest = greatest(results, [](const HandCheckResult& r) { return r.own; });
+  if (!is_fine(coarsest)) return too_coarse(coarsest);
+  return compare_worst(Status::caution, results.size() < 2 ? "hand.one_pose" : "hand.same_pose", "hand.second_pose");
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 // Which closed lengths suit the range, and what to cut from members and guard tubes.
 
 #include "assess/checks.hpp"
+#include "assess/coupling_yokes.hpp"
 #include "assess/geometry.hpp"
 #include "assess/limits.hpp"
 
@@ -179,8 +180,10 @@ void set_limit(Finding& finding, const CutAnswer& answer) {
 
 void check_cut_list(const Case& value, const DrivelineOverRange& range, Findings& findings) {
   const std::vector<std::string> missing = telescope_missing(value, range);
-  if (!missing.empty()) {
-    findings.add(not_known(Check::cut_list, "telescope.unstated", missing));
+  const std::vector<std::string> yokes = yokes_missing(value.driveline, "driveline");
+  if (!missing.empty() || !yokes.empty()) {
+    findings.add(missing.empty() ? not_known(Check::cut_list, "telescope.yokes_unstated", yokes)
+                                 : not_known(Check::cut_list, "telescope.unstated", missing));
     return;
   }
   const LimitBand overlap = overlap_band(value, value.driveline.closed_overlap->value);
@@ -238,6 +241,7 @@ void check_guard_tubes(const Case& value, const DrivelineOverRange& range, Findi
                               {overlap.has_value(), "driveline.guard_closed_overlap"}})) {
     missing.push_back(std::move(path));
   }
+  for (std::string& path : yokes_missing(value.driveline, "driveline")) missing.push_back(std::move(path));
   if (!missing.empty()) {
     findings.add(not_known(Check::guard_tubes, "guard_tubes.unstated", missing));
     return;

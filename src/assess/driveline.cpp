@@ -1,6 +1,7 @@
 // Joint angles and the telescope over all positions of the machine.
 
 #include "assess/checks.hpp"
+#include "assess/coupling_yokes.hpp"
 #include "assess/geometry.hpp"
 #include "assess/layout.hpp"
 #include "assess/limits.hpp"
@@ -228,7 +229,9 @@ void check_telescope(const Case& value, const DrivelineOverRange& range, Finding
   place(finding, shortest->state, shortest->shortest.pose);
   finding.facts = {fact("length", millimetres(std::floor(in(shortest->shortest.value, unit::millimetre))))};
   if (finding.status != Status::ok) finding.advice = {"telescope.shorter"};
-  findings.add(std::move(finding));
+  const std::vector<std::string> yokes = yokes_missing(value.driveline, "driveline");
+  const bool unproved = !yokes.empty() && finding.status != Status::stop;
+  findings.add(unproved ? not_known(Check::clearance, "telescope.yokes_unstated", yokes) : std::move(finding));
 }
 
 } // namespace

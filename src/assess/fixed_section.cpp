@@ -32,14 +32,16 @@ std::vector<std::string> section_missing(const FixedSection& section) {
   return missing;
 }
 
-/// Of both ends and both joints; the bearing's end as the pin about which nothing turns.
-DrivelineTolerance section_tolerance(const FixedSection& section) {
+/// Of both ends and both joints; the bearing's end as the pin about which nothing turns. A bearing's shaft that leans
+/// moves its joint aside.
+DrivelineTolerance section_tolerance(const FixedSection& section, Angle lean) {
+  const Length aside = section.front_joint->value * lean.value();
   DrivelineTolerance tolerance;
   tolerance.front_joint = section.front_joint->tolerance;
   tolerance.rear_joint = section.rear_joint->tolerance;
   tolerance.pin_distance = section.from.behind->tolerance;
-  tolerance.pin_lateral = section.from.left->tolerance;
-  tolerance.pin_drop = section.from.above->tolerance;
+  tolerance.pin_lateral = section.from.left->tolerance + aside;
+  tolerance.pin_drop = section.from.above->tolerance + aside;
   tolerance.input_behind = section.to.behind->tolerance;
   tolerance.input_left = section.to.left->tolerance;
   tolerance.input_up = section.to.above->tolerance;
@@ -48,8 +50,10 @@ DrivelineTolerance section_tolerance(const FixedSection& section) {
 
 /// These joints bend alike in every state, so that what is allowed in work is what counts.
 Finding angles_of(const Case& value, const FixedSection& section) {
-  const StateExtremes still =
-      extremes_at(fixed_section_of(section), Position(), AttitudeRange{}, section_tolerance(section), false);
+  const Angle lean = input_lean(value.implement.input);
+  StateExtremes still = extremes_at(fixed_section_of(value, section), Position(), AttitudeRange{},
+                                    section_tolerance(section, lean), false);
+  still.front.value = still.front.value + lean;
   const auto judge = [&](const WorstCase<Angle>& angle, JointKind kind, const char* end) {
     Finding finding = compare(Check::fixed_section, amount_of(angle.value),
                               angle_band(value, MachineState::working, true, kind), "fixed.angle");
@@ -67,7 +71,7 @@ Finding angles_of(const Case& value, const FixedSection& section) {
 /// How unevenly all joints turn over one state, proved for the measurements as stated.
 WorstCase<double> chain_over(const Case& value, const FixedSection& section, MachineState state) {
   const Driveline first = driveline_of(value);
-  const Driveline second = fixed_section_of(section);
+  const Driveline second = fixed_section_of(value, section);
   const Angle between = *section.bearing_phase;
   const auto worst = [](const Extreme<double>& extreme, std::optional<Length> lift) {
     const Attitude& at = extreme.at;

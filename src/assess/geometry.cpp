@@ -1,5 +1,6 @@
 #include "assess/geometry.hpp"
 
+#include "assess/coupling_yokes.hpp"
 #include "assess/layout.hpp"
 #include "assess/limits.hpp"
 
@@ -134,6 +135,7 @@ DrivelineOverRange driveline_over_range(const Case& value, Depth depth) {
       const bool variation = variation_known(value) && (depth == Depth::whole || driven);
       StateExtremes extremes =
           trailed ? trailed_extremes(value, state, variation) : mounted_extremes(value, state, variation);
+      allow_for_crosses(extremes, yokes_of(value.driveline));
       extremes.state = state;
       extremes.driven = driven;
       found.states.push_back(extremes);

@@ -32,7 +32,7 @@ template <class Q> struct WorstCase {
                        ///< make of it at that pose
 };
 
-/// Extremes over one state.
+/// Extremes over one state. Wide-angle joints are two crosses each where their coupling yokes are stated.
 struct StateExtremes {
   MachineState state = MachineState::any;
   bool driven = false;

@@ -51,6 +51,15 @@ std::vector<std::string> drawbar_missing(const Hitch& hitch) {
                    {hitch.lateral.has_value(), "tractor.hitch.lateral"}});
 }
 
+} // namespace
+
+Angle input_lean(const InputConnection& input) {
+  const auto of = [](const Stated<Measured<Angle>>& angle) { return angle ? angle->tolerance.value() : 0.0; };
+  return radians(std::hypot(of(input.yaw), of(input.pitch)));
+}
+
+namespace {
+
 /// Tolerances of driveline and input connection; those of the hitch are added by its kind.
 DrivelineTolerance own_tolerance(const Case& value) {
   const InputConnection& input = value.implement.input;
@@ -60,8 +69,7 @@ DrivelineTolerance own_tolerance(const Case& value) {
   tolerance.input_behind = input.behind->tolerance;
   tolerance.input_left = input.lateral->tolerance;
   tolerance.input_up = input.above->tolerance;
-  const auto of = [](const Stated<Measured<Angle>>& angle) { return angle ? angle->tolerance.value() : 0.0; };
-  tolerance.input_direction = radians(std::hypot(of(input.yaw), of(input.pitch)));
+  tolerance.input_direction = input_lean(input);
   if (const QuickCoupler* coupler = coupler_of(value)) {
     tolerance.input_behind += coupler->depth->tolerance;
     tolerance.input_up += coupler->rise->tolerance;
@@ -100,12 +108,21 @@ Position coupler_offset(const Case& value) {
   return coupler == nullptr ? Position() : Position(-coupler->depth->value, Length{}, coupler->rise->value);
 }
 
+namespace {
+
+/// Where the implement's input shaft points.
+Direction direction_of(const InputConnection& input) {
+  const auto angle = [](const Stated<Measured<Angle>>& stated) { return stated ? stated->value : Angle{}; };
+  return Direction::ahead(angle(input.yaw), -angle(input.pitch));
+}
+
+} // namespace
+
 Driveline driveline_of(const Case& value) {
   Driveline driveline = joints_of(value.driveline);
   const InputConnection& input = value.implement.input;
   driveline.input = {-input.behind->value, input.lateral->value, input.above->value};
-  const auto angle = [](const Stated<Measured<Angle>>& stated) { return stated ? stated->value : Angle{}; };
-  if (input.yaw || input.pitch) driveline.input_direction = Direction::ahead(angle(input.yaw), -angle(input.pitch));
+  if (input.yaw || input.pitch) driveline.input_direction = direction_of(input);
   driveline.input = driveline.input + coupler_offset(value);
   const auto& adaptor = value.driveline.adaptor;
   return adaptor && adaptor->present ? with_adaptor(driveline, *adaptor->item.length) : driveline;
@@ -121,9 +138,11 @@ std::vector<std::string> place_missing(const Place& place, const std::string& pa
 
 Position position_of(const Place& place) { return {-place.behind->value, place.left->value, place.above->value}; }
 
-Driveline fixed_section_of(const FixedSection& section) {
+Driveline fixed_section_of(const Case& value, const FixedSection& section) {
   Driveline driveline = joints_of(section);
   driveline.output = position_of(section.from);
+  const InputConnection& input = value.implement.input;
+  if (input.yaw || input.pitch) driveline.output_direction = -direction_of(input);
   driveline.input = position_of(section.to);
   return driveline;
 }

@@ -26,6 +26,9 @@ Position coupler_offset(const Case& value);
 
 Driveline driveline_of(const Case& value);
 
+/// By how much the input shaft may lean out of the direction that the case states, within the tolerances.
+Angle input_lean(const InputConnection& input);
+
 /// Entries of a place that are not stated.
 std::vector<std::string> place_missing(const Place& place, const std::string& path);
 
@@ -42,8 +45,9 @@ template <class Stating> Driveline joints_of(const Stating& line) {
   return driveline;
 }
 
-/// The driveline behind an intermediate bearing, in the implement frame; its entries have to be stated.
-Driveline fixed_section_of(const FixedSection& section);
+/// The driveline behind an intermediate bearing, in the implement frame; its entries have to be stated. The bearing's
+/// shaft is straight: it leaves rearwards in the line in which implement.input says that it points forward.
+Driveline fixed_section_of(const Case& value, const FixedSection& section);
 
 /// Place of the pin of a drawbar.
 Position pin_of(const Case& value);

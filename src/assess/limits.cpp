@@ -1,5 +1,6 @@
 #include "assess/limits.hpp"
 
+#include "assess/coupling_yokes.hpp"
 #include "assess/positions.hpp"
 
 #include <fieldshaft/joint.hpp>
@@ -70,6 +71,14 @@ LimitBand angle_band(const Case& value, MachineState state, bool driven, JointKi
   const Stated<Angle>& stated = stated_angle(value.limits, use, wide);
   if (!driven && !wide) return angle_band(plain_at_rest, stated);
   return angle_band((wide ? wide_angle_use_limits : plain_use_limits).at(use), stated);
+}
+
+LimitBand up_to_lock(LimitBand band, const Stated<Angle>& lock) {
+  if (!lock) return band;
+  band.strictest.si = std::min(band.strictest.si, lock->value());
+  band.loosest.si = std::min(band.loosest.si, lock->value());
+  band.basis.push_back(lock_as_stated);
+  return band;
 }
 
 std::vector<std::string> telescope_entries_missing(const DrivelineCase& driveline) {
@@ -147,6 +156,7 @@ LimitBand clearance_band(const Case& value) {
 std::vector<std::string> limits_missing(const Case& value) {
   const DrivelineCase& driveline = value.driveline;
   std::vector<std::string> missing = telescope_entries_missing(driveline);
+  for (std::string& path : yokes_missing(driveline, "driveline")) missing.push_back(std::move(path));
   for (auto& path : unstated({{driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
                               {driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"}})) {
     missing.push_back(std::move(path));
@@ -166,15 +176,6 @@ void append_new(std::vector<Source>& basis, const std::vector<Source>& more) {
 } // namespace
 
 namespace {
-
-/// No rule allows a joint to bend past the angle at which its yokes touch.
-LimitBand up_to_lock(LimitBand band, const Stated<Angle>& lock) {
-  if (!lock) return band;
-  band.strictest.si = std::min(band.strictest.si, lock->value());
-  band.loosest.si = std::min(band.loosest.si, lock->value());
-  band.basis.push_back(lock_as_stated);
-  return band;
-}
 
 /// How far the telescope may come out: until a slide that gives all it can overlaps too little, or stops hold.
 Length longest_allowed(const Case& value, Amount LimitBand::*end) {
@@ -206,6 +207,7 @@ StateLimits state_limits(const Case& value, MachineState state, bool driven) {
     all.rear_angle = radians((rear.*end).si);
     all.longest = longest_allowed(value, end);
     all.shortest = pushed_together + metres((room.*end).si);
+    narrow_for_crosses(all, yokes_of(line));
     return all;
   };
   StateLimits found{limits(&LimitBand::strictest), limits(&LimitBand::loosest), {}};

@@ -20,6 +20,9 @@ LimitBand with_stated(LimitBand practice, Amount stated, const char* name);
 /// The angle that a state allows a joint of a kind: driven states by the practice for a turning shaft.
 LimitBand angle_band(const Case& value, MachineState state, bool driven, JointKind kind);
 
+/// No rule allows a joint to bend past the angle at which its yokes touch.
+LimitBand up_to_lock(LimitBand band, const Stated<Angle>& lock);
+
 /// One slide of the telescope as the case states it.
 struct CaseSlide {
   MeasuredLength overlap;

@@ -325,6 +325,10 @@ void check_branches(Problems& problems, const std::vector<BranchCase>& branches)
     }
     expect_below(problems, (path + ".closed_overlap").c_str(), branch.closed_overlap, branch.closed_length,
                  (path + ".closed_length").c_str(), [](MeasuredLength l) { return l.value; });
+    if (branch.coupled_at_rest == false && branch.fold_at_rest) {
+      problems.push_back({path + ".fold_at_rest", "stands beside coupled_at_rest \"no\"",
+                          "either how far the part folds with its driveline on, or that it is taken off before"});
+    }
     check_steel(problems, path + ".tube_steel", branch.tube_steel);
     check_tube(problems, path + ".tube", branch.tube);
   }

@@ -204,10 +204,18 @@ template <class V> void fields(V& v, BranchCase& branch) {
   v.object("hinge", branch.hinge, "axis about which the part folds: along the machine, at the rear across it");
   v.object("input", branch.input, "end of the folding part's input shaft, unfolded");
   v.interval("fold", branch.fold, quarter_turn, "folding while the branch turns; positive: up");
+  v.interval("fold_at_rest", branch.fold_at_rest, full_turn,
+             "how far it folds with its driveline on and the PTO off, as for transport; all that lies between counts");
+  v.choice("coupled_at_rest", branch.coupled_at_rest,
+           "\"no\": its driveline is taken off before the part folds further than it does while it turns");
   v.choice("front_joint_kind", branch.front_joint_kind, "kind of the joint at the splitter");
   v.choice("rear_joint_kind", branch.rear_joint_kind, "kind of the joint at the folding part");
   v.field("front_joint", branch.front_joint, above_zero, "end of the splitter's shaft to the joint's centre");
   v.field("rear_joint", branch.rear_joint, above_zero, "end of the input shaft to the joint's centre");
+  v.field("front_coupling_yoke", branch.front_coupling_yoke, above_zero, "as driveline.front_coupling_yoke");
+  v.field("rear_coupling_yoke", branch.rear_coupling_yoke, above_zero, "as driveline.rear_coupling_yoke");
+  v.field("front_joint_lock", branch.front_joint_lock, joint_limit, "as driveline.front_joint_lock");
+  v.field("rear_joint_lock", branch.rear_joint_lock, joint_limit, "as driveline.rear_joint_lock");
   v.field("yoke_phase", branch.yoke_phase, full_turn, "as driveline.yoke_phase");
   v.field("closed_length", branch.closed_length, above_zero, "joint centre to joint centre, fully closed");
   v.field("closed_overlap", branch.closed_overlap, above_zero, "overlap of the members then");
@@ -299,6 +307,10 @@ template <class V> void fields(V& v, DrivelineCase& driveline) {
   v.field("hub_length", driveline.hub_length, above_zero, "length of the yoke's splined hub");
   v.choice("front_joint_kind", driveline.front_joint_kind, "kind of the joint at the tractor");
   v.choice("rear_joint_kind", driveline.rear_joint_kind, "kind of the joint at the implement");
+  v.field("front_coupling_yoke", driveline.front_coupling_yoke, above_zero,
+          "wide-angle joint at the tractor: between the centres of its two crosses");
+  v.field("rear_coupling_yoke", driveline.rear_coupling_yoke, above_zero,
+          "wide-angle joint at the implement: between the centres of its two crosses");
   v.field("front_joint_lock", driveline.front_joint_lock, joint_limit,
           "angle at which the yokes of the joint at the tractor touch, by its manual or measured");
   v.field("rear_joint_lock", driveline.rear_joint_lock, joint_limit, "the same of the joint at the implement");

@@ -151,6 +151,20 @@ std::string whole_sentence(const Overall& worst, const std::vector<StateEnvelope
               {"near", near_sentence(worst, style)}});
 }
 
+/// On what joints the bounds rest, where one is a wide-angle joint.
+void add_wide_angle(std::vector<std::string>& sentences, const WideAngleJoints& joints, UnitStyle style) {
+  if (!joints.all_stated) sentences.push_back(say("certificate.one_point"));
+  std::string yokes;
+  const auto add = [&](const std::optional<Amount>& yoke, const char* end) {
+    if (!yoke) return;
+    yokes += yokes.empty() ? "" : ", ";
+    yokes += say("certificate.crosses.one", {{"yoke", to_string(*yoke, style)}, {"end", say(end)}});
+  };
+  add(joints.front_yoke, "joint.front");
+  add(joints.rear_yoke, "joint.rear");
+  if (joints.all_stated && !yokes.empty()) sentences.push_back(say("certificate.crosses", {{"yokes", yokes}}));
+}
+
 void add_matters_most(std::vector<std::string>& sentences, const Overall& worst, UnitStyle style) {
   const std::pair<const char*, const StateExtreme*> extremes[] = {{"certificate.most.angle", worst.angle},
                                                                   {"certificate.most.longest", worst.longest},
@@ -183,6 +197,7 @@ std::vector<std::string> certificate(const Assessment& assessment, UnitStyle sty
     sentences.push_back(state_sentence(envelope, style));
     add_origins(sentences, envelope, style);
   }
+  add_wide_angle(sentences, assessment.wide_angle_joints, style);
   add_matters_most(sentences, worst, style);
   return sentences;
 }

@@ -102,6 +102,7 @@ Json geometry_json(const Assessment& assessment, UnitStyle style) {
   Json branches = Json::array();
   for (const BranchEnvelopeOfCase& branch : assessment.branches) {
     branches.push_back({{"name", branch.name},
+                        {"driven", branch.driven},
                         {"fold", range_json(branch.fold)},
                         {"front_angle", extreme_json(branch.front_angle, style)},
                         {"rear_angle", extreme_json(branch.rear_angle, style)},

@@ -28,5 +28,9 @@ TEST_CASE("reference rows of driveline") {
            [&](const Row& row) {
              row.expect("value", wide_angle_centre_shift(row.get<Length>("yoke_length"), row.get<Angle>("angle")));
            }},
+          {"wide_angle_shortening",
+           [&](const Row& row) {
+             row.expect("value", wide_angle_shortening(row.get<Length>("yoke_length"), row.get<Angle>("angle")));
+           }},
       });
 }

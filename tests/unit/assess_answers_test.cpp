@@ -432,6 +432,35 @@ TEST_CASE("a length measured by hand that disagrees takes every pass on the geom
   CHECK(status_of(lacking, Check::cut_list) == Status::not_known);
 }
 
+TEST_CASE("a length by hand that is too coarse, or twice of one pose, proves nothing") {
+  // The joint centres stand 700 mm apart, straight and level.
+  const auto checked = [](const char* length, const char* yaw, const char* other_length, const char* other_yaw) {
+    Json document = that_fits();
+    document["driveline"]["hand_checks"] = {
+        {{"length", length}, {"yaw", yaw}, {"pitch", "0 deg"}, {"roll", "0 deg"}},
+        {{"length", other_length}, {"yaw", other_yaw}, {"pitch", "0 deg"}, {"roll", "0 deg"}}};
+    return found(assessed(document), Check::hand_check);
+  };
+  const Finding coarse = checked("900 mm ± 400 mm", "0 deg", "900 mm ± 400 mm", "0 deg");
+  CHECK(coarse.status == Status::caution); // it was a pass "at 2 poses", 200 mm off
+  CHECK(std::string(coarse.reason) == "hand.too_coarse");
+  CHECK(coarse.value->si == doctest::Approx(0.4));
+  CHECK(advises(coarse, "hand.finer"));
+  const Finding twice = checked("700 mm ± 5 mm", "0 deg ± 1 deg", "700 mm ± 5 mm", "0 deg ± 1 deg");
+  CHECK(twice.status == Status::caution);
+  CHECK(std::string(twice.reason) == "hand.same_pose");
+  CHECK(advises(twice, "hand.second_pose"));
+  // Turned by 30 degrees either way they are equally far apart, by 676 mm: one pose. With the straight one they are
+  // two.
+  CHECK(checked("676 mm ± 5 mm", "-30 deg", "676 mm ± 5 mm", "30 deg").status == Status::caution);
+  const Finding two = checked("700 mm ± 5 mm", "0 deg", "676 mm ± 5 mm", "30 deg");
+  CHECK(two.status == Status::ok);
+  CHECK(amount_fact(two, "shows_from").si == doctest::Approx(two.limit->si + 0.005));
+  // A pose by guess is as coarse as a bad tape: at 30 degrees the length changes by 2 mm for each degree or so.
+  CHECK(std::string(checked("676 mm ± 5 mm", "30 deg ± 15 deg", "676 mm ± 5 mm", "30 deg ± 15 deg").reason) ==
+        "hand.too_coarse");
+}
+
 TEST_CASE("hand checks of a mounted machine: the pose by its lift, one out of reach is not known") {
   Json document = mounted();
   document["driveline"]["hand_checks"] = {
@@ -1275,7 +1304,7 @@ TEST_CASE(
   }
   CHECK(assessment.find(Check::branch_angle, "left wing")->status == Status::ok);
   CHECK(assessment.find(Check::branch_angle, "right wing")->status == Status::caution);
-  CHECK(Json::parse(to_json(assessment))["geometry"]["branches"].size() == 2);
+  CHECK(Json::parse(to_json(assessment))["geometry"]["branches"].size() == 3); // the right wing at rest too
 
   // Without tolerances: joints 640 mm inside and 440 mm outside the hinge, 100 mm above it.
   Json exact = document;
@@ -1294,7 +1323,7 @@ TEST_CASE(
     const double up = 0.44 * std::sin(fold) + 0.1 * std::cos(fold) - 0.1;
     return std::pair<double, double>(std::hypot(out, up), std::atan2(up, out));
   };
-  REQUIRE(planar.branches.size() == 2);
+  REQUIRE(planar.branches.size() == 3);
   for (const BranchEnvelopeOfCase& branch : planar.branches) { // both fold up alike, on opposite sides
     const double up = branch.fold.high.si;
     CHECK(std::abs(branch.shortest.bound.si - length_at(up).first) < 1e-4);
@@ -1302,6 +1331,55 @@ TEST_CASE(
     CHECK(std::abs(branch.front_angle.bound.si - length_at(up).second) < 2e-4);
     CHECK(std::abs(branch.rear_angle.bound.si - (up - length_at(up).second)) < 2e-4);
   }
+}
+
+TEST_CASE("branches: folded for transport counts as well, or the driveline is taken off, or nothing is known") {
+  const Json document = example("cutter-with-folding-wings");
+  const auto finding = [](const Json& changed, Check check, const char* wing) {
+    return *assessed(changed).find(check, wing);
+  };
+  // Folded by 90 degrees the joint centres are sqrt(540^2 + 340^2) = 638 mm apart, the driveline is 870 mm long.
+  const Finding bottoms = finding(document, Check::branch_telescope, "right wing");
+  CHECK(bottoms.status == Status::stop);
+  CHECK(std::string(bottoms.reason) == "branch.bottoms");
+  CHECK(amount_fact(bottoms, "fold").si == doctest::Approx(pi / 2));
+  CHECK(std::abs(bottoms.value->si + 0.232) < 0.035); // and all tolerances
+  CHECK(advises(bottoms, "branch.take_off_or_fit"));
+  const Finding off = finding(document, Check::branch_telescope, "left wing");
+  CHECK(off.status == Status::ok);
+  CHECK(phrase_fact(off, "rest") == "branch.rest.taken_off");
+
+  Json sixty = document;
+  sixty["implement"]["branches"][1]["fold_at_rest"] = {"0 deg", "60 deg"};
+  CHECK(std::abs(finding(sixty, Check::branch_telescope, "right wing").value->si - (0.841 - 0.870)) < 0.035);
+  // All that lies between counts: a wing that rests folded up passes every fold on its way.
+  sixty["implement"]["branches"][1]["fold_at_rest"] = {"60 deg", "60 deg"};
+  CHECK(finding(sixty, Check::branch_telescope, "right wing").value->si < 0.0);
+
+  Json unstated = document;
+  unstated["implement"]["branches"][0].erase("coupled_at_rest");
+  for (const Check check : {Check::branch_angle, Check::branch_telescope}) {
+    CHECK(finding(unstated, check, "left wing").status == Status::not_known);
+    CHECK(finding(unstated, check, "left wing").missing ==
+          std::vector<std::string>{"implement.branches[0].fold_at_rest"});
+  }
+  CHECK(finding(unstated, Check::branch_variation, "left wing").status == Status::ok); // it does not turn at rest
+  unstated["implement"]["branches"][0]["closed_length"] = "1020 mm ± 3 mm";
+  CHECK(finding(unstated, Check::branch_telescope, "left wing").status == Status::stop); // an objection stands
+
+  Json locked = document; // the rear joint bends by 90 - atan(340/540) = 57.8 degrees
+  locked["implement"]["branches"][1]["rear_joint_lock"] = "55 deg";
+  const Finding lock = finding(locked, Check::branch_angle, "right wing");
+  CHECK(lock.status == Status::stop);
+  CHECK(std::string(lock.reason) == "branch.angle_at_rest");
+  CHECK(lock.value->si == doctest::Approx(57.8 * pi / 180).epsilon(0.05));
+  CHECK(advises(lock, "branch.take_off"));
+
+  Json both = document;
+  both["implement"]["branches"][1]["coupled_at_rest"] = "no";
+  const CaseReading reading = try_read_case(both.dump());
+  REQUIRE(reading.problems.size() == 1);
+  CHECK(reading.problems.front().path == "implement.branches[1].fold_at_rest");
 }
 
 TEST_CASE("branches: the torque is a share at the branch's own speed, what is missing is not known, stops are stops") {
@@ -1342,6 +1420,110 @@ TEST_CASE("branches: the torque is a share at the branch's own speed, what is mi
   wrong["implement"]["input_speed"] = "1000 r/min";
   wrong["implement"]["rotor"] = "none";
   CHECK(strength(wrong).status >= Status::not_known);
+}
+
+namespace {
+
+/// A wide-angle joint with its centre over the pin, the other joint 900 mm behind it, turned by 70 degrees.
+Json over_the_pin(const char* at_rest = "70 deg") {
+  Json document = that_fits();
+  document["tractor"]["hitch"]["distance"] = "400 mm";
+  document["tractor"]["hitch"]["drop"] = "0 mm";
+  document["implement"]["input"]["behind"] = "960 mm";
+  document["implement"]["input"]["above"] = "0 mm";
+  Json& line = document["driveline"];
+  line["front_joint_kind"] = "wide-angle";
+  line["front_joint"] = "400 mm";
+  line["rear_joint"] = "60 mm";
+  line["closed_length"] = "840 mm";
+  line["closed_overlap"] = "640 mm";
+  for (const char* state : {"working", "turning", "transport"}) {
+    Json& range = document["range"][state];
+    range["pitch"] = range["roll"] = {"0 deg", "0 deg"};
+    const std::string turn = state == std::string("working") ? "4 deg" : at_rest;
+    range["yaw"] = {"-" + turn, turn};
+  }
+  return document;
+}
+
+/// Two crosses, each bent by half of the joint: the joint's angle and the distance of the joint centres as the
+/// telescope has it, solved from its crosses one by one.
+std::pair<double, double> two_crosses(double yoke, double far, double turn) {
+  const auto rest = [&](double angle) { // far joint as seen from the cross at the telescope
+    const double x = far * std::cos(turn) + 0.5 * yoke - yoke * std::cos(0.5 * angle);
+    const double y = far * std::sin(turn) - yoke * std::sin(0.5 * angle);
+    return std::pair<double, double>(std::atan2(y, x) - angle, std::hypot(x, y));
+  };
+  double low = turn;
+  double high = turn + 0.2;
+  for (int i = 0; i < 60; ++i) {
+    const double middle = 0.5 * (low + high);
+    (rest(middle).first > 0.0 ? low : high) = middle;
+  }
+  return {low, rest(low).second + 0.5 * yoke};
+}
+
+} // namespace
+
+TEST_CASE("a wide-angle joint is two crosses: the telescope is shorter than with a joint that bends in one point") {
+  Json document = over_the_pin();
+  const Assessment unstated = assessed(document);
+  for (const Check check : {Check::clearance, Check::cut_list, Check::turn_limit}) {
+    CHECK(status_of(unstated, check) == Status::not_known); // clearance was a pass with 60 mm
+    CHECK(found(unstated, check).missing == std::vector<std::string>{"driveline.front_coupling_yoke"});
+  }
+  CHECK(status_of(unstated, Check::overlap) != Status::not_known); // crosses only shorten
+  CHECK(to_text(unstated).find("bending in one point") != std::string::npos);
+
+  document["driveline"]["front_coupling_yoke"] = "100 mm";
+  const auto [angle, length] = two_crosses(0.1, 0.9, 70 * pi / 180);
+  CHECK(length == doctest::Approx(0.8849).epsilon(1e-4)); // hand calculation: 884.9 mm and 70.7 degrees
+  CHECK(angle == doctest::Approx(70.7 * pi / 180).epsilon(1e-3));
+  const Assessment stated = assessed(document);
+  CHECK(std::abs(found(stated, Check::clearance).value->si - (length - 0.840)) < 2e-4);
+  CHECK(status_of(stated, Check::clearance) == Status::caution);
+  CHECK(std::abs(found(stated, Check::transport_angle).value->si - angle) < 4e-4);
+  CHECK(status_of(stated, Check::transport_angle) == Status::caution); // beyond 70 degrees
+  CHECK(to_text(stated).find("two crosses") != std::string::npos);
+
+  document["driveline"]["closed_length"] = "900 mm"; // too long whatever the yoke
+  document["driveline"].erase("front_coupling_yoke");
+  CHECK(status_of(assessed(document), Check::clearance) == Status::stop);
+}
+
+TEST_CASE("the joints with crosses that a turn limit allows keep every limit") {
+  Json document = over_the_pin("40 deg");
+  document["driveline"]["front_coupling_yoke"] = "100 mm ± 2 mm";
+  document["limits"]["wide_turning_angle"] = "60 deg";
+  document["driveline"]["closed_length"] = "820 mm";
+  const Finding limit = found(assessed(document), Check::turn_limit);
+  const double turn = amount_fact(limit, "left").si;
+  const auto [angle, length] = two_crosses(0.102, 0.9, turn);
+  CHECK(angle <= 60 * pi / 180);
+  CHECK(angle > 58.5 * pi / 180);
+  CHECK(length >= 0.820 + 0.050);
+}
+
+TEST_CASE("the bearing's shaft goes on in the line of the input connection, level or not") {
+  Json document = that_fits();
+  document["implement"]["input"]["pitch"] = "-14 deg";
+  document["driveline"]["fixed_section"] = {{"from", {{"behind", "600 mm"}, {"left", "0 mm"}, {"above", "295 mm"}}},
+                                            {"to", {{"behind", "1600 mm"}, {"left", "0 mm"}, {"above", "295 mm"}}},
+                                            {"front_joint_kind", "plain"},
+                                            {"rear_joint_kind", "plain"},
+                                            {"front_joint", "60 mm"},
+                                            {"rear_joint", "60 mm"},
+                                            {"yoke_phase", "0 deg"},
+                                            {"bearing_phase", "0 deg"}};
+  // The input shaft points 14 degrees up, so that the bearing's shaft leaves 14 degrees down: its joint stands 58.2 mm
+  // behind and 14.5 mm below, the section rises by atan(14.5/881.8) = 0.94 degrees.
+  const double lower = 60 * std::sin(14 * pi / 180);
+  const double rise = std::atan2(lower, 1000 - 60 - 60 * std::cos(14 * pi / 180));
+  const Assessment stated = assessed(document);
+  CHECK(found(stated, Check::fixed_section).value->si == doctest::Approx(14 * pi / 180 + rise).epsilon(1e-4));
+  CHECK(status_of(stated, Check::chain_variation) != Status::not_known); // it was, for shafts that do not go on
+  document["implement"]["input"]["pitch"] = "-14 deg ± 1 deg";
+  CHECK(found(assessed(document), Check::fixed_section).value->si >= 15 * pi / 180 + rise - 1e-6);
 }
 
 TEST_CASE("a section behind a bearing bends alike in every state, and all joints count together for even running") {

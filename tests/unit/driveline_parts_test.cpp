@@ -44,10 +44,16 @@ TEST_CASE("a wide-angle joint over the pivot lets the far joint run straight, an
 TEST_CASE("two crosses in a coupling yoke: their meeting point wanders, unequal halves leave unevenness") {
   CHECK_CLOSE(wide_angle_centre_shift(millimetres(100), degrees(70)).value(), 0.011038729438072803, 1e-12);
   CHECK(wide_angle_centre_shift(millimetres(100), Angle{}) == Length{});
+  CHECK_CLOSE(in(wide_angle_shortening(millimetres(100), degrees(120)), unit::millimetre), 25.0, 1e-12); // a quarter
+  CHECK(wide_angle_shortening(millimetres(100), degrees(119)) < millimetres(25));
+  CHECK(wide_angle_shortening(millimetres(100), degrees(121)) < millimetres(25));
+  CHECK(wide_angle_shortening(millimetres(100), Angle{}) == Length{});
   CHECK_CLOSE(in(wide_angle_residual(degrees(60), degrees(2)), unit::degree), 16.162953643461567, 1e-12);
   CHECK(wide_angle_residual(degrees(60), Angle{}) == Angle{});
   CHECK_THROWS_AS(wide_angle_centre_shift(Length{}, degrees(70)), InputError);
   CHECK_THROWS_AS(wide_angle_centre_shift(millimetres(100), degrees(180)), InputError);
+  CHECK_THROWS_AS(wide_angle_shortening(Length{}, degrees(70)), InputError);
+  CHECK_THROWS_AS(wide_angle_shortening(millimetres(100), degrees(-1)), InputError);
   CHECK_THROWS_AS(wide_angle_residual(degrees(60), degrees(31)), InputError);
   CHECK_THROWS_AS(wide_angle_residual(degrees(not_a_number), Angle{}), InputError);
 }

@@ -657,6 +657,7 @@ __all__ = [
     "wide_angle_centre_shift",
     "wide_angle_far_angle",
     "wide_angle_residual",
+    "wide_angle_shortening",
     "widest_implement",
     "with_adaptor",
     "with_less_roll_at_full_turn",
@@ -2620,6 +2621,10 @@ def wide_angle_far_angle(offset: ArrayLike, behind: ArrayLike, turn: ArrayLike) 
 def wide_angle_centre_shift(yoke_length: float, angle: float) -> float: ...
 @typing.overload
 def wide_angle_centre_shift(yoke_length: ArrayLike, angle: ArrayLike) -> NDArray[np.float64]: ...
+@typing.overload
+def wide_angle_shortening(yoke_length: float, angle: float) -> float: ...
+@typing.overload
+def wide_angle_shortening(yoke_length: ArrayLike, angle: ArrayLike) -> NDArray[np.float64]: ...
 @typing.overload
 def wide_angle_residual(angle: float, imbalance: float) -> float: ...
 @typing.overload

@@ -46,6 +46,14 @@ struct RangeOrigin {
   std::vector<MeasuredEntry> from;
 };
 
+/// How the envelopes take wide-angle joints: as two crosses each, or, where a coupling yoke is not stated, as bending
+/// in one point.
+struct WideAngleJoints {
+  std::optional<Amount> front_yoke; ///< its upper end within the tolerance; empty: a plain joint, or not stated
+  std::optional<Amount> rear_yoke;
+  bool all_stated = true;
+};
+
 /// The driveline over one state. Front and rear angle, longest and shortest hold for every measurement within its
 /// tolerance at once; difference and speed variation as noted in the handbook.
 struct StateEnvelope {
@@ -67,9 +75,11 @@ struct StateEnvelope {
   std::optional<StateExtreme> speed_variation;
 };
 
-/// A branch over its folding; its poses are those of the folding part about its hinge.
+/// A branch over its folding, while it turns or with the PTO at rest; its poses are those of the folding part about
+/// its hinge.
 struct BranchEnvelopeOfCase {
   std::string name;
+  bool driven = true;
   AmountRange fold;
   StateExtreme front_angle;
   StateExtreme rear_angle;

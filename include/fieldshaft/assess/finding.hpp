@@ -145,6 +145,7 @@ struct Assessment {
   std::vector<GearUse> gears;           ///< what each position of the speed lever means for the implement
   std::optional<EconomyAnswer> economy; ///< where the tractor has an economy gear for it
   std::vector<TurnAtPitch> turn_curve;  ///< while turning, over the pitch as stated; trailed machines only
+  WideAngleJoints wide_angle_joints;    ///< how the envelopes take them
   std::vector<StateEnvelope> envelopes; ///< what is proved of the driveline over each state that is fully stated
   std::vector<BranchEnvelopeOfCase> branches; ///< the same of each branch that is fully stated
 

@@ -217,16 +217,22 @@ enum class BranchSide { left, right, rear, direct };
 struct BranchCase {
   std::string name;
   Stated<BranchSide> side;
-  Stated<double> torque_share;        ///< of the torque that enters the splitter
-  Stated<AngularSpeed> speed;         ///< of the branch while the implement's input turns at its input_speed
-  Place output;                       ///< end of the splitter's shaft
-  Place hinge;                        ///< axis about which the part folds: along the machine, at the rear across it
-  Place input;                        ///< end of the folding part's input shaft, which points back at the splitter
-  Stated<Interval<Angle>> fold;       ///< while its driveline turns; positive: up
-  Stated<JointKind> front_joint_kind; ///< at the splitter
+  Stated<double> torque_share;          ///< of the torque that enters the splitter
+  Stated<AngularSpeed> speed;           ///< of the branch while the implement's input turns at its input_speed
+  Place output;                         ///< end of the splitter's shaft
+  Place hinge;                          ///< axis about which the part folds: along the machine, at the rear across it
+  Place input;                          ///< end of the folding part's input shaft, which points back at the splitter
+  Stated<Interval<Angle>> fold;         ///< while its driveline turns; positive: up
+  Stated<Interval<Angle>> fold_at_rest; ///< as far as it folds with the driveline on, PTO off, as for transport
+  Stated<bool> coupled_at_rest;         ///< no: the driveline is taken off before the part folds further than `fold`
+  Stated<JointKind> front_joint_kind;   ///< at the splitter
   Stated<JointKind> rear_joint_kind;
   Stated<MeasuredLength> front_joint; ///< end of the splitter's shaft to the joint centre, along that shaft
   Stated<MeasuredLength> rear_joint;
+  Stated<MeasuredLength> front_coupling_yoke; ///< wide-angle: between its two crosses
+  Stated<MeasuredLength> rear_coupling_yoke;
+  Stated<Angle> front_joint_lock; ///< angle at which the joint's yokes touch
+  Stated<Angle> rear_joint_lock;
   Stated<Angle> yoke_phase;
   Stated<MeasuredLength> closed_length;
   Stated<MeasuredLength> closed_overlap;
@@ -313,6 +319,8 @@ struct DrivelineCase {
   Stated<Length> hub_length;
   Stated<JointKind> front_joint_kind;
   Stated<JointKind> rear_joint_kind;
+  Stated<MeasuredLength> front_coupling_yoke; ///< wide-angle: between its two crosses
+  Stated<MeasuredLength> rear_coupling_yoke;
   Stated<Angle> front_joint_lock; ///< angle at which the joint's yokes touch
   Stated<Angle> rear_joint_lock;
   Stated<Angle> yoke_phase; ///< rear yoke of the intermediate shaft turned against its front yoke; 0: in line

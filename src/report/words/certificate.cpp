@@ -26,6 +26,13 @@ constexpr Phrase phrases[] = {
     Phrase{"certificate.state",
            "{state} ({positions}): at the tractor at most {front} ({front_at}), at the implement at most {rear} "
            "({rear_at}); from {shortest} ({shortest_at}) to {longest} ({longest_at})."},
+    Phrase{"certificate.crosses", "Wide-angle joints are taken as two crosses each, {yokes}, at equal angles."},
+    Phrase{"certificate.crosses.one", "{yoke} apart in {end}"},
+    Phrase{
+        "certificate.one_point",
+        "This takes each wide-angle joint as bending in one point, because not every coupling yoke is stated: with two "
+        "crosses the telescope is pushed further together, by up to a quarter of the yoke, and the joints bend a "
+        "little further."},
     Phrase{"certificate.measured",
            "{state}: {angle}, all tolerances included, follows from what was measured: {entries}."},
     Phrase{

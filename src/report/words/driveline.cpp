@@ -74,11 +74,31 @@ constexpr Phrase phrases[] = {
     Phrase{"chain.turn_yoke",
            "Turn the yokes on the bearing's shaft so that the second section cancels what the first one leaves, and "
            "bring the angles of each section nearer to each other."},
-    Phrase{"branch.unstated", "Place, joints, folding, telescope, speed or torque of this branch are not all stated."},
+    Phrase{"branch.unstated",
+           "Place, joints, folding at work and for transport, telescope, speed or torque of this branch are not all "
+           "stated."},
     Phrase{"branch.impossible", "This branch cannot be as stated: {why}."},
     Phrase{"branch.angle",
            "Over the whole folding while its driveline turns {end} fares worse against its limit for work, worst when "
-           "folded by {fold}."},
+           "folded by {fold}. {rest}"},
+    Phrase{"branch.angle_at_rest",
+           "Over all folds that the part takes with its driveline on, the PTO off, {end} fares worse against its limit "
+           "at rest, worst when folded by {fold}. Past it the yokes touch and break, or bend shaft and gearbox."},
+    Phrase{"branch.rest.coupled", "All folds with the driveline on count, those for transport too."},
+    Phrase{"branch.rest.taken_off",
+           "That is the folding while it turns: the case says that the driveline is taken off before the part folds "
+           "further."},
+    Phrase{"branch.rest.unstated",
+           "That is the folding while it turns alone: how far the part folds for transport with its driveline on is "
+           "not stated."},
+    Phrase{
+        "branch.take_off",
+        "Take this driveline off, engine off and key out, before the part is folded for transport, and secure it; or "
+        "fold the part no further. Put its guard back before work."},
+    Phrase{
+        "branch.take_off_or_fit",
+        "Take this driveline off, engine off and key out, before the part is folded for transport, and secure it; or "
+        "fit members that suit all folds, or fold the part no further. Put its guard back before work."},
     Phrase{"branch.front", "the joint at the splitter"},
     Phrase{"branch.rear", "the joint at the folding part"},
     Phrase{"branch.less_fold",
@@ -92,15 +112,17 @@ constexpr Phrase phrases[] = {
            "Bring both joint centres of this branch equally far from the hinge, with both yokes in line, so that each "
            "joint takes half of the folding."},
     Phrase{"branch.overlap",
-           "Its joint centres are at most {length} apart, when folded by {fold}: so much overlap is left."},
+           "Its joint centres are at most {length} apart, when folded by {fold}: so much overlap is left. "
+           "{rest}"},
     Phrase{"branch.apart",
-           "Its joint centres are up to {length} apart when folded by {fold}: the members come apart and swing."},
-    Phrase{"branch.room",
-           "Its joint centres are at least {length} apart, when folded by {fold}: so much room is left."},
+           "Its joint centres are up to {length} apart when folded by {fold}: the members come apart and swing. "
+           "{rest}"},
+    Phrase{"branch.room", "Its joint centres are at least {length} apart, when folded by {fold}: so much room is left. "
+                          "{rest}"},
     Phrase{
         "branch.bottoms",
         "Its joint centres come as near as {length} when folded by {fold}: the members bottom and push on splitter and "
-        "gearbox."},
+        "gearbox. {rest}"},
     Phrase{"branch.other_length",
            "Fit members of another length to this branch, or limit the folding while its driveline turns."},
     Phrase{"branch.joints", "It carries {share} of the torque: up to {torque} behind its first joint, at its own "
@@ -185,6 +207,9 @@ constexpr Phrase phrases[] = {
     Phrase{"difference.equalise_mounted",
            "Set the top link so that the input shaft runs parallel to the stub in work: then both joints "
            "bend equally."},
+    Phrase{"telescope.yokes_unstated",
+           "A wide-angle joint bends at two crosses and pushes the telescope further together than a joint in one "
+           "point: how long the coupling yoke between them is, is not stated."},
     Phrase{"telescope.unstated",
            "Closed length, overlap, hitch or the positions of all three states are not all stated."},
     Phrase{"telescope.overlap", "The joint centres are at most {length} apart."},

@@ -128,7 +128,18 @@ constexpr Phrase phrases[] = {
     Phrase{"hand.unstated", "A length measured by hand wants its pose, and the model its measurements."},
     Phrase{"hand.impossible", "A pose of the hand checks cannot be: {why}."},
     Phrase{"hand.agrees", "Lengths measured by hand at {poses} poses agree with the model; the least well: measured "
-                          "{measured}, reckoned {model}, {at}."},
+                          "{measured}, reckoned {model}, {at}. There a mistake of measuring shows for certain from "
+                          "{shows_from} on."},
+    Phrase{"hand.too_coarse",
+           "A length measured by hand within {value}, tape and pose together, passes any mistake of that size: "
+           "measured {measured}, reckoned {model}, {at}. It proves nothing."},
+    Phrase{"hand.same_pose",
+           "The lengths measured by hand agree with the model, the least well: measured {measured}, reckoned {model}, "
+           "{at}. But at these {poses} poses the lengths hardly differ, so that they count as one and say nothing of "
+           "the turn."},
+    Phrase{"hand.finer",
+           "Measure the length by hand again with a tape along the driveline and the pose to a degree or two, within "
+           "20 mm together, engine off, key out."},
     Phrase{"hand.one_pose",
            "The length measured by hand agrees with the model ({measured}, reckoned {model}, {at}), at "
            "one pose only."},

@@ -126,14 +126,18 @@ constexpr Phrase phrases[] = {
            "each, {arm} from the centre of the cross or farther."},
     Phrase{"change.wide_angle_front_bearings",
            "Fit a wide-angle joint at the tractor, rated for at least {rating}, each of its needle bearings for at "
-           "least {bearings} at {arm} from the centre of its cross, its centre where the plain one had it, and its "
+           "least {bearings} at {arm} from the centre of its cross, its two crosses at most {yoke} apart, its centre "
+           "where the plain one had it, and its "
            "other end as its manual says."},
     Phrase{"change.wide_angle_rear_bearings",
            "Fit a wide-angle joint at the implement, rated for at least {rating}, each of its needle bearings for at "
-           "least {bearings} at {arm} from the centre of its cross, its centre where the plain one had it."},
-    Phrase{"change.wide_angle_front", "Fit a wide-angle joint at the tractor, rated for at least {rating}, its centre "
+           "least {bearings} at {arm} from the centre of its cross, its two crosses at most {yoke} apart, its centre "
+           "where the plain one had it."},
+    Phrase{"change.wide_angle_front", "Fit a wide-angle joint at the tractor, rated for at least {rating}, its two "
+                                      "crosses at most {yoke} apart, its centre "
                                       "where the plain one had it, and its other end as its manual says."},
-    Phrase{"change.wide_angle_rear", "Fit a wide-angle joint at the implement, rated for at least {rating}, its centre "
+    Phrase{"change.wide_angle_rear", "Fit a wide-angle joint at the implement, rated for at least {rating}, its two "
+                                     "crosses at most {yoke} apart, its centre "
                                      "where the plain one had it."},
     Phrase{"change.place_of_input",
            "Bring the end of the input shaft to {behind} behind the pin (now {own_behind}), by a "
