@@ -26,16 +26,6 @@ const RowDraft* row_draft(const Machine& machine) noexcept {
   return nullptr;
 }
 
-/// A measurement that passes the upper end of a row. That of the baler counts dry matter, the row wet material.
-struct MeasuredAgainstRow {
-  std::string_view row;
-  const MeasuredNeed<EnergyPerMass>* measured;
-};
-
-constexpr MeasuredAgainstRow measured_against_rows[] = {{"baler, large rectangular", &measured_per_mass[0]},
-                                                        {"tub grinder, straw", &measured_per_mass[1]},
-                                                        {"tub grinder, alfalfa hay", &measured_per_mass[1]}};
-
 /// The feed on the basis of the row; nothing while an entry is missing.
 Stated<FeedRate> feed_for(const Machine& machine, const Implement& implement, std::vector<std::string>& missing) {
   if (!detail::uses_feed(machine)) return FeedRate{};
@@ -53,7 +43,7 @@ Stated<FeedRate> feed_for(const Machine& machine, const Implement& implement, st
 /// A measurement that passes the row's upper end takes its place. What is weighed wet counts as dry where its moisture
 /// is not stated: too much rather than too little.
 void raise_to_measured(const Implement& implement, Need& need) {
-  for (const MeasuredAgainstRow& entry : measured_against_rows) {
+  for (const detail::MeasuredAgainstRow& entry : detail::measured_against_rows) {
     if (entry.row != need.machine->name) continue;
     const Power measured = entry.measured->high * (1.0 - implement.moisture.value_or(0.0)) * need.feed.rate;
     if (!(measured > need.power->high)) continue;

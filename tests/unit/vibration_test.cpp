@@ -256,6 +256,7 @@ TEST_CASE("resonance: an economy gear turns the PTO alike and pulses elsewhere")
   // A gear for another PTO speed does not serve this implement.
   two["tractor"]["pto"]["selected"] = "540";
   two["tractor"]["pto"]["arrangement"] = "lever only";
+  two["tractor"]["pto"]["gears"][1]["name"] = "1000";
   two["tractor"]["pto"]["gears"][1]["pto_speed"] = "1000 r/min";
   CHECK(finding(assessed(two), Check::resonance).advice.empty());
 }

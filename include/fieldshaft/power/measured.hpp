@@ -5,6 +5,7 @@
 #include <fieldshaft/units.hpp>
 
 #include <array>
+#include <string_view>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -49,6 +50,20 @@ inline constexpr std::array measured_per_mass = {
     MeasuredNeed<EnergyPerMass>{"corn-silage harvester with shredding rolls, dry matter", kilowatt_hours_per_tonne(4.5),
                                 kilowatt_hours_per_tonne(10.6), detail::silage_harvester},
 };
+
+namespace detail {
+/// A measurement that passes the upper end of a row. That of the baler counts dry matter, the row wet material.
+struct MeasuredAgainstRow {
+  std::string_view row;
+  const MeasuredNeed<EnergyPerMass>* measured;
+};
+
+inline constexpr std::array measured_against_rows = {
+    MeasuredAgainstRow{"baler, large rectangular", &measured_per_mass[0]},
+    MeasuredAgainstRow{"tub grinder, straw", &measured_per_mass[1]},
+    MeasuredAgainstRow{"tub grinder, alfalfa hay", &measured_per_mass[1]},
+};
+} // namespace detail
 
 /// Average power at the PTO of machines that the table does not hold.
 inline constexpr std::array measured_power = {
