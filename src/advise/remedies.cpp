@@ -6,6 +6,7 @@
 #include "advise/proposals.hpp"
 #include "advise/quick.hpp"
 #include "assess/checks.hpp"
+#include "assess/worse.hpp"
 
 #include <fieldshaft/case/read.hpp>
 
@@ -64,36 +65,8 @@ std::optional<Status> status_of(const Assessment& assessment, Check check, const
   return finding != nullptr ? std::optional<Status>(finding->status) : std::nullopt;
 }
 
-/// A finding that stops with less margin than before is worse, though the word is the same.
-bool deeper(const Finding& after, const Finding& before) {
-  constexpr double rounding = 1e-9;
-  return after.status == Status::stop && before.status == Status::stop && after.margin && before.margin &&
-         *after.margin < *before.margin - rounding;
-}
-
-/// A machine that shakes clearly more than before is worse off, though both are a caution: a joint that is changed at
-/// one end only may do that.
-bool shakes_more(const Finding& after, const Finding& before) {
-  constexpr double clearly = 1.25; // a rule of thumb of this library
-  const bool running = after.check == Check::speed_variation || after.check == Check::chain_variation;
-  return running && after.status == Status::caution && before.value && after.value &&
-         after.value->si > clearly * before.value->si;
-}
-
-/// Whether a finding is worse than the one of the same check in the base: by its status, by more of a stop, or because
-/// data are missing that were not. A check that did not apply before may now caution; it may not stop or be unknown.
-bool is_worse(const Finding& after, const Assessment& base) {
-  const auto before = status_of(base, after.check, after.part);
-  if (!before) return after.status > Status::caution;
-  const Finding* same = base.find(after.check, after.part);
-  const bool newly_missing = !after.missing.empty() && same != nullptr && same->missing.empty();
-  return after.status > *before || newly_missing ||
-         (same != nullptr && (deeper(after, *same) || shakes_more(after, *same)));
-}
-
 bool nothing_worse(const Assessment& after, const Assessment& base) {
-  return std::none_of(after.findings.begin(), after.findings.end(),
-                      [&](const Finding& finding) { return is_worse(finding, base); });
+  return assessing::worsened(after, base) == nullptr;
 }
 
 /// Whether a finding stands in the way: worse than accepted, and not for want of data.
@@ -188,7 +161,7 @@ private:
   /// Whether a finding calls for a change: it stands in the way, or has become worse.
   bool calls(const Finding& finding, Status accept) const {
     const bool hopeless = among(found_.without_remedy, finding.check);
-    return (stands_in_the_way(finding, accept) && !hopeless) || is_worse(finding, base_);
+    return (stands_in_the_way(finding, accept) && !hopeless) || assessing::is_worse(finding, base_);
   }
 
   /// The changes that the findings of a changed case call for.
@@ -241,7 +214,31 @@ private:
       for (const Node& node : level) judge(node);
       if (!accepted_.empty()) last = std::min(last, smallest_ + options_.beyond_smallest);
       if (!found_.search.cut_off) found_.search.complete_size = size;
-      if (size < last) level = next_level(most_promising_first(std::move(level)));
+      if (size == last) return;
+      level = most_promising_first(std::move(level));
+      std::vector<Node> next = next_level(level);
+      if (found_.search.cut_off && accepted_.empty() && next.empty()) return follow_the_best(std::move(level), size);
+      level = std::move(next);
+    }
+  }
+
+  /// A search that its bounds ended goes on from the few best cases alone, so that what nearly heals is brought to an
+  /// end.
+  void follow_the_best(std::vector<Node> level, int size) {
+    constexpr std::size_t followed = 3;
+    const int most = found_.search.cases + options_.most_cases / 5;
+    for (; size < options_.most_changes && accepted_.empty() && !level.empty(); ++size) {
+      if (level.size() > followed) level.erase(level.begin() + followed, level.end());
+      std::vector<Node> next;
+      for (const Node& node : level) {
+        for (const Proposal& proposal : calls_of(node, false)) {
+          if (found_.search.cases >= most) return;
+          auto one = changed(node, proposal);
+          if (one && gains(node, *one)) next.push_back(*std::move(one));
+        }
+      }
+      for (const Node& node : next) judge(node);
+      level = most_promising_first(std::move(next));
     }
   }
 

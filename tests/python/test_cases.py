@@ -118,22 +118,23 @@ def test_proved_geometry(assessments: dict[str, fieldshaft.Assessment]) -> None:
 
 
 def test_branches_and_what_was_measured(assessments: dict[str, fieldshaft.Assessment]) -> None:
-    branched, measured = 0, 0
+    branched, measured, steered = 0, 0, 0
     for assessment in assessments.values():
         geometry = assessment.to_dict()["geometry"]
         for branch, entry in zip(assessment.branches, geometry["branches"], strict=True):
             branched += 1
-            assert (branch.name, list(branch.fold)) == (entry["name"], entry["fold"])
+            assert (branch.name, branch.driven, list(branch.fold)) == (entry["name"], entry["driven"], entry["fold"])
             assert branch.longest.bound.si == entry["longest"]["bound"]["si"] >= branch.longest.attained.si
             assert pickle.loads(pickle.dumps(branch)) == branch
         for state, entry in zip(assessment.envelopes, geometry["states"], strict=True):
-            assert state.slack_top_link == ("top_link" in entry)
+            assert state.slack_top_link == ("top_link" in entry) and state.steers_about_pivot == ("yaw_about" in entry)
+            steered += state.steers_about_pivot
             for origin, one in zip(state.origins, entry["measured"], strict=True):
                 measured += 1
                 assert origin.of == one["of"] and list(origin.range) == one["range"]
                 assert [part.entry for part in origin.from_] == [part["entry"] for part in one["from"]]
                 assert all(part.tolerance.si >= 0.0 and part.value.text for part in origin.from_)
-    assert branched == 2 and measured > 0
+    assert branched == 3 and measured > 0 and steered == 3
 
 
 def test_cases_as_rows(assessments: dict[str, fieldshaft.Assessment]) -> None:

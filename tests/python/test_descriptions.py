@@ -222,7 +222,7 @@ BY_HAND: dict[str, dict[str, str]] = {
     "Remedy": {"after": "assess"},
     "Assessment": {
         "title": "document", "note": "document", "tractor": "case", "implement": "case", "unasked": "what_to_state",
-        "gears": "document", "economy": "document",
+        "gears": "document", "economy": "document", "wide_angle_joints": "certificate",
     },
     "Remedies": {"before": "case", "search": "complete_size"},
     "FarmStudy": {

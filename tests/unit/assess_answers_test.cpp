@@ -524,8 +524,11 @@ TEST_CASE("unequal joints: the pin beside the line of the stub is the cause, and
   CHECK(amount_fact(difference, "pin_beside").si == doctest::Approx(0.020));
   document["tractor"]["hitch"]["lateral"] = "0 mm ± 5 mm";
   const Finding mended = found(assessed(document), Check::angle_difference);
-  CHECK(mended.status == Status::ok);
-  CHECK(mended.value->si == doctest::Approx(amount_fact(difference, "difference_there").si).epsilon(1e-3));
+  // As measured it keeps the limit there; with every measurement at the worse end of its tolerance not quite.
+  CHECK(std::string(mended.reason) == "difference.loose");
+  CHECK(amount_fact(mended, "stated").si ==
+        doctest::Approx(amount_fact(difference, "difference_there").si).epsilon(1e-3));
+  CHECK(mended.value->si < difference.value->si);
 }
 
 TEST_CASE("a pin outside its holes comes first: no report tells to put it into one hole and into another") {
@@ -1043,7 +1046,7 @@ TEST_CASE("less roll at full turn: the bounds hold for what is left, and no less
     const double share = roll < 0.0 ? roll / less.roll.low.si : roll / less.roll.high.si;
     CHECK(share <= 1.0 - 0.75 * turned + 1e-9);
   }
-  CHECK(unwrapped(to_text(assessment)).find("of which 25 % at full turn") != std::string::npos);
+  CHECK(unwrapped(to_text(assessment)).find("of which 25.0 % at full turn") != std::string::npos);
   document["range"]["turning"]["roll_at_full_turn"] = "100 %";
   CHECK(assessed(document).envelopes.at(1).rear_angle.bound.si == whole.rear_angle.bound.si);
 }
@@ -1563,7 +1566,7 @@ TEST_CASE("a section behind a bearing bends alike in every state, and all joints
   CHECK(status_of(assessed(document), Check::chain_variation) == Status::not_known);
 }
 
-TEST_CASE("both sections: a larger range is no smoother, and on a linkage nothing is claimed") {
+TEST_CASE("both sections: a larger range is no smoother, and a linkage is followed too") {
   Json narrow = that_fits();
   narrow["driveline"]["fixed_section"] = Json::parse(R"({
     "front_joint_kind": "plain", "rear_joint_kind": "plain", "front_joint": "60 mm", "rear_joint": "60 mm",
@@ -1581,8 +1584,8 @@ TEST_CASE("both sections: a larger range is no smoother, and on a linkage nothin
   Json on_links = exact_mounted();
   on_links["driveline"]["fixed_section"] = narrow["driveline"]["fixed_section"];
   const Assessment mounted_line = assessed(on_links);
-  CHECK(status_of(mounted_line, Check::chain_variation) == Status::not_known);
-  CHECK(reason_of(mounted_line, Check::chain_variation) == "chain.on_links");
+  const Finding& proved = found(mounted_line, Check::chain_variation);
+  CHECK(amount_fact(proved, "attained").si <= proved.value->si);
 }
 
 TEST_CASE("a wide-angle joint over the pin and a straight far joint are no unequal pair") {

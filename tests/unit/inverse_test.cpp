@@ -466,8 +466,8 @@ TEST_CASE("a measurement that passes the row stands in place of its upper end") 
 }
 
 TEST_CASE("the fuel relation lies within the 15 % by which one tractor may differ") {
-  // 120 hp of 200 used 8.01 US gal/h, 15.0 hp h/gal: Virginia Cooperative Extension as a web page restates it (published,
-  // quoted elsewhere; the rated power is inferred from the 60 %).
+  // 120 hp of 200 used 8.01 US gal/h, 15.0 hp h/gal: Virginia Cooperative Extension as a web page restates it
+  // (published, quoted elsewhere; the rated power is inferred from the 60 %).
   CHECK(in(fuel_rate(horsepower(200), 0.6), unit::gallon_per_hour) == doctest::Approx(8.01).epsilon(0.15));
 }
 

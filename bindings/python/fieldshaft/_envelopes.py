@@ -123,10 +123,14 @@ class StateEnvelope(Record):
         Whether the PTO turns.
     yaw, pitch, roll : pair of float, or None
         Lowest and highest of the state, in radians; pitch of trailed machines only.
+    roll_at_full_turn : float or None
+        Share of the roll that is left there, where it is less.
     lift : pair of float, or None
         The same in metres, of a mounted implement.
     slack_top_link : bool
         Whether a mounted implement stands on its own wheels.
+    steers_about_pivot : bool
+        Whether it is semi-mounted: the yaw is then the turn about its pivot.
     origins : tuple of RangeOrigin
         Where the ranges come from that follow from measurements.
     front_angle, rear_angle, difference, longest, shortest : StateExtreme
@@ -135,14 +139,16 @@ class StateEnvelope(Record):
         Where it is followed.
     """
 
-    __slots__ = ("state", "driven", "yaw", "pitch", "roll", "lift", "slack_top_link", "origins", *EXTREMES)
+    __slots__ = ("state", "driven", "yaw", "pitch", "roll", "roll_at_full_turn", "lift", "slack_top_link", "steers_about_pivot", "origins", *EXTREMES)
     state: MachineState
     driven: bool
     yaw: tuple[float, float]
     pitch: tuple[float, float] | None
     roll: tuple[float, float]
+    roll_at_full_turn: float | None
     lift: tuple[float, float] | None
     slack_top_link: bool
+    steers_about_pivot: bool
     origins: tuple[RangeOrigin, ...]
     front_angle: StateExtreme
     rear_angle: StateExtreme
@@ -152,11 +158,13 @@ class StateEnvelope(Record):
     speed_variation: StateExtreme | None
 
     def __init__(
-        self, state: Any, driven: bool, yaw: Any, pitch: Any, roll: Any, lift: Any, slack_top_link: bool, origins: Any,
+        self, state: Any, driven: bool, yaw: Any, pitch: Any, roll: Any, roll_at_full_turn: float | None, lift: Any,
+        slack_top_link: bool, steers_about_pivot: bool, origins: Any,
         front_angle: Any, rear_angle: Any, difference: Any, longest: Any, shortest: Any, speed_variation: Any = None,
     ) -> None:  # fmt: skip
         extremes = (front_angle, rear_angle, difference, longest, shortest, speed_variation)
-        fill(self, (MachineState(state), driven, yaw, pitch, roll, lift, slack_top_link, tuple(origins), *extremes))
+        ranges = (yaw, pitch, roll, roll_at_full_turn, lift)
+        fill(self, (MachineState(state), driven, *ranges, slack_top_link, steers_about_pivot, tuple(origins), *extremes))
 
     def to_frame(self) -> DataFrame:
         """The extremes as a pandas data frame, one row each."""
@@ -164,28 +172,31 @@ class StateEnvelope(Record):
 
 
 class BranchEnvelopeOfCase(Record):
-    """What is proved of a branch over its folding; its poses are those of the folding part about its hinge.
+    """What is proved of a branch over its folding, while it turns or with the PTO at rest; its poses are those of the folding part about its hinge.
 
     Attributes
     ----------
     name : str
         Of the branch, as the case states it.
+    driven : bool
+        Whether the PTO turns.
     fold : pair of float
         Lowest and highest angle of the hinge, in radians.
     front_angle, rear_angle, longest, shortest : StateExtreme
         Each over the whole folding.
     """
 
-    __slots__ = ("name", "fold", "front_angle", "rear_angle", "longest", "shortest")
+    __slots__ = ("name", "driven", "fold", "front_angle", "rear_angle", "longest", "shortest")
     name: str
+    driven: bool
     fold: tuple[float, float]
     front_angle: StateExtreme
     rear_angle: StateExtreme
     longest: StateExtreme
     shortest: StateExtreme
 
-    def __init__(self, name: str, fold: Any, front_angle: Any, rear_angle: Any, longest: Any, shortest: Any) -> None:
-        fill(self, (name, tuple(fold), front_angle, rear_angle, longest, shortest))
+    def __init__(self, name: str, driven: bool, fold: Any, front_angle: Any, rear_angle: Any, longest: Any, shortest: Any) -> None:
+        fill(self, (name, driven, tuple(fold), front_angle, rear_angle, longest, shortest))
 
 
 class TurnAtPitch(Record):
@@ -224,9 +235,9 @@ def _origin(entry: Mapping[str, Any]) -> RangeOrigin:
 
 def branches_of(geometry: Mapping[str, Any]) -> tuple[BranchEnvelopeOfCase, ...]:
     """The branches of a report's geometry."""
-    extremes = BranchEnvelopeOfCase.__slots__[2:]
+    extremes = BranchEnvelopeOfCase.__slots__[3:]
     return tuple(
-        BranchEnvelopeOfCase(entry["name"], entry["fold"], *(_extreme(entry[name]) for name in extremes))
+        BranchEnvelopeOfCase(entry["name"], entry["driven"], entry["fold"], *(_extreme(entry[name]) for name in extremes))
         for entry in geometry["branches"]
     )
 
@@ -235,10 +246,10 @@ def _envelope(entry: Mapping[str, Any]) -> StateEnvelope:
     def pair(name: str) -> Any:
         return tuple(entry[name]) if name in entry else None
 
-    own, top_link = (entry["state"], entry["driven"]), entry.get("top_link") == "slack"
-    ranges = (pair("yaw"), pair("pitch"), pair("roll"), pair("lift"))
+    own, hitched = (entry["state"], entry["driven"]), (entry.get("top_link") == "slack", "yaw_about" in entry)
+    ranges = (pair("yaw"), pair("pitch"), pair("roll"), entry.get("roll_at_full_turn"), pair("lift"))
     extremes: list[Any] = [_extreme(entry.get(name)) for name in EXTREMES]
-    return StateEnvelope(*own, *ranges, top_link, map(_origin, entry["measured"]), *extremes)
+    return StateEnvelope(*own, *ranges, *hitched, map(_origin, entry["measured"]), *extremes)
 
 
 def envelopes_of(geometry: Mapping[str, Any]) -> tuple[StateEnvelope, ...]:

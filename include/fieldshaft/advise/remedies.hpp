@@ -46,7 +46,7 @@ struct RemedySearch {
 
 struct Remedies {
   Assessment before;
-  std::vector<Remedy> sets;               ///< cheapest first where priced, else smallest; none where nothing is in the way
+  std::vector<Remedy> sets; ///< cheapest first where priced, else smallest; none where nothing is in the way
   std::vector<SingleRemedies> by_finding; ///< for every stop and caution that one change heals
   std::vector<Check> without_remedy;      ///< stops for which no change is known here
   std::vector<std::string> state_first;   ///< entries that the case does not state: to be stated, not remedied

@@ -99,10 +99,8 @@ private:
 
   /// The same lift, sway and height difference, or turn and roll as angles.
   Triple place(const LinkageMotion& motion) const {
-    const auto angle = [](Length part, double whole) {
-      check::within(part.value(), -whole, whole, {"driveline_envelope", "position", "m"});
-      return std::asin(part.value() / whole);
-    };
+    check::linkage_position(motion.linkage, position_, "driveline_envelope"); // with shorter links out of reach
+    const auto angle = [](Length part, double whole) { return std::asin(part.value() / whole); };
     Triple at = place_;
     at[0] = angle(position_.lift, motion.side.link);
     if (motion.far > 0.0) at[1] = -angle(position_.sway, motion.far);
