@@ -110,7 +110,7 @@ def elementwise(library: Library, formula: Formula) -> str:
         unit = _text(_unit(library, p.type))
         if library.is_number(p.type):
             role = "count" if p.type.head == "count" else "number"
-            number = f"numbers[{numbers}]"
+            number = f"values[{numbers}]"
             if role == "count":
                 values[p.name] = f"checked_count({number}, {_text(formula.name)}, {_text(p.name)})"
             elif p.type.head == "number":
@@ -131,7 +131,7 @@ def elementwise(library: Library, formula: Formula) -> str:
         f"  static constexpr std::size_t numbers = {numbers};\n"
         f"  using Objects = std::tuple<{', '.join(objects)}>;\n"
         f"  static Objects objects([[maybe_unused]] PyObject* const* arguments) {{ return Objects{{{', '.join(reads)}}}; }}\n"
-        f"  static auto call([[maybe_unused]] const Objects& objects, const double* numbers) {{\n"
+        f"  static auto call([[maybe_unused]] const Objects& objects, const double* values) {{\n"
         f"    return {_call(formula, values)};\n  }}\n"
         + (f"  static bool loop(const Run& run) {{ return {formula.loop}(run); }}\n" if formula.loop else "")
         + "};\n"

@@ -147,7 +147,7 @@ template <class F, class = void> struct HasLoop : std::false_type {};
 template <class F> struct HasLoop<F, std::void_t<decltype(F::loop(std::declval<const Run&>()))>> : std::true_type {};
 
 /// F is generated: `name`, `parameters`, `numbers`, `Objects` (a tuple), `objects(arguments)`, `call(objects,
-/// numbers)`; and `loop(run)` where the library has one of its own, which says whether it did the run.
+/// values)`; and `loop(run)` where the library has one of its own, which says whether it did the run.
 template <class F> struct Erased {
   using Result = std::decay_t<decltype(F::call(std::declval<const typename F::Objects&>(), nullptr))>;
   static constexpr std::size_t channels = detail::channel_count<Result>();
