@@ -285,6 +285,7 @@ PyObject* broadcast(const Formula& formula, PyObject* const* arguments) {
   const Shape shape = common_shape(formula, inputs);
   if (shape.empty()) { // NumPy scalars and arrays without axes count as scalars
     std::vector<double> numbers;
+    numbers.reserve(inputs.size());
     for (const Input& input : inputs) numbers.push_back(*input.array.data());
     return formula.scalar(numbers.data(), arguments);
   }

@@ -299,7 +299,8 @@ PyObject* parse(PyObject* const* arguments) {
   if (parsed.amount) fieldshaft::fail_input(function, parameter, "\"" + text + "\"", "a value without a tolerance");
   for (const auto& [name, other] : kinds()) {
     if (fieldshaft::try_parse(text, other).amount) {
-      const std::string message = function + ": " + parameter + " = \"" + text + "\": " + parsed.problem;
+      std::string message = function;
+      message.append(": ").append(parameter).append(" = \"").append(text).append("\": ").append(parsed.problem);
       PyErr_SetString(PyExc_TypeError, message.c_str());
       throw PythonError{};
     }

@@ -81,7 +81,7 @@ PyObject* close_residue(PyObject* const* arguments) {
     return rows_to_python(fieldshaft::close_residue(std::vector<double>(residue.data, residue.data + residue.size())))
         .release();
   } catch (const fieldshaft::InputError& error) { // counters call whatever they count a history
-    const std::string parameter = error.parameter();
+    const std::string& parameter = error.parameter();
     throw fieldshaft::InputError(error.function(), "residue" + parameter.substr(parameter.find('[')), error.value(),
                                  error.allowed());
   }

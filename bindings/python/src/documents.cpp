@@ -17,6 +17,9 @@ namespace {
 
 PyObject* case_error = nullptr;
 
+/// Makes a type known to Python that only its wrapper there looks into.
+template <class Known> void known(py::module_& module, const char* name) { const py::class_<Known> type(module, name); }
+
 fieldshaft::UnitStyle style_of(const std::string& units) {
   return units == "us" ? fieldshaft::UnitStyle::us : fieldshaft::UnitStyle::metric;
 }
@@ -102,7 +105,7 @@ fieldshaft::RemedyOptions options_of(int accept, const py::sequence& bounds) {
 
 void add_remedies(py::module_& module) {
   using fieldshaft::Remedies;
-  py::class_<Remedies>(module, "Remedies");
+  known<Remedies>(module, "Remedies");
   module.def("remedies", [](const fieldshaft::Case& value, int accept, const py::sequence& bounds) {
     const auto options = with_python([&] { return options_of(accept, bounds); });
     return worked([&] { return fieldshaft::remedies(value, options); });
@@ -120,7 +123,7 @@ py::object changeover_between(const fieldshaft::Case& before, const fieldshaft::
 void add_changeover(py::module_& module) {
   using fieldshaft::AngularSpeed;
   using fieldshaft::Changeover;
-  py::class_<Changeover>(module, "Changeover");
+  known<Changeover>(module, "Changeover");
   module.def("changeover", [](int arrangement, int from, double from_speed, int to, double to_speed, bool mounted) {
     return translated([&] {
       return fieldshaft::changeover(static_cast<fieldshaft::StubArrangement>(arrangement),
@@ -136,8 +139,8 @@ void add_changeover(py::module_& module) {
 void add_farm(py::module_& module) {
   using fieldshaft::Farm;
   using fieldshaft::FarmStudy;
-  py::class_<Farm>(module, "Farm");
-  py::class_<FarmStudy>(module, "FarmStudy");
+  known<Farm>(module, "Farm");
+  known<FarmStudy>(module, "FarmStudy");
   module.def("read_farm", [](const std::string& text) { return read(fieldshaft::try_read_farm(text)); });
   module.def("write_farm", [](const Farm& value) { return fieldshaft::write_farm(value); });
   module.def("farm_json_schema", [] { return fieldshaft::farm_json_schema(); });
@@ -185,8 +188,8 @@ void add_documents(PyObject* object) {
   auto module = py::reinterpret_borrow<py::module_>(object);
   using fieldshaft::Assessment;
   using fieldshaft::Case;
-  py::class_<Case>(module, "Case");
-  py::class_<Assessment>(module, "Assessment");
+  known<Case>(module, "Case");
+  known<Assessment>(module, "Assessment");
   module.def("register_case_error", [](const py::object& error) { case_error = Py_NewRef(error.ptr()); });
 
   module.def("read_case", [](const std::string& text) { return read(fieldshaft::try_read_case(text)); });
