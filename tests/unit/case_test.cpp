@@ -1,3 +1,5 @@
+#include "read_twice.hpp"
+
 #include <fieldshaft/case.hpp>
 
 #include <doctest/doctest.h>
@@ -41,21 +43,7 @@ Json mounted_document() {
   return Json::parse(file_text(FIELDSHAFT_SOURCE_DIR "/docs/examples/cases/mounted-mower-lifted-for-transport.json"));
 }
 
-/// What is wrong with a document, asked quietly and aloud: both say the same.
-CaseReading read_twice(std::string_view text) {
-  CaseReading quiet = try_read_case(text);
-  if (quiet.result) return quiet;
-  std::string aloud;
-  try {
-    read_case(text);
-  } catch (const CaseError& error) {
-    for (const CaseProblem& problem : error.problems()) aloud += problem.message() + "\n";
-  }
-  std::string said;
-  for (const CaseProblem& problem : quiet.problems) said += problem.message() + "\n";
-  CHECK(aloud == said);
-  return quiet;
-}
+CaseReading read_twice(std::string_view text) { return ::read_twice(try_read_case, read_case, text); }
 
 /// The one problem of a document in which one entry was changed.
 CaseProblem only_problem(const Json& document) {

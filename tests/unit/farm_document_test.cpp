@@ -1,3 +1,5 @@
+#include "read_twice.hpp"
+
 // The farm document: reading, writing, its schema, and what it answers to wrong entries.
 
 #include <fieldshaft/case.hpp>
@@ -27,21 +29,7 @@ std::string file_text(const std::string& path) {
 
 Json good_document() { return Json::parse(file_text(examples + "farms/three-tractors-seven-implements.json")); }
 
-/// What is wrong with a document, asked quietly and aloud: both say the same.
-FarmReading read_twice(std::string_view text) {
-  FarmReading quiet = try_read_farm(text);
-  if (quiet.result) return quiet;
-  std::string aloud;
-  try {
-    read_farm(text);
-  } catch (const CaseError& error) {
-    for (const CaseProblem& problem : error.problems()) aloud += problem.message() + "\n";
-  }
-  std::string said;
-  for (const CaseProblem& problem : quiet.problems) said += problem.message() + "\n";
-  CHECK(aloud == said);
-  return quiet;
-}
+FarmReading read_twice(std::string_view text) { return ::read_twice(try_read_farm, read_farm, text); }
 
 /// The one problem of a document in which one entry was changed.
 CaseProblem only_problem(const Json& document) {
