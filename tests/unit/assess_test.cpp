@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <fstream>
 #include <limits>
 #include <sstream>
@@ -426,4 +427,211 @@ TEST_CASE("reports in US units name no metric unit in their numbers") {
   CHECK(report.find(" N·m") == std::string::npos);
   CHECK(report.find("lbf·ft") != std::string::npos);
   CHECK(report.find(" hp") != std::string::npos);
+}
+
+// Values and limits reckoned by hand, in one plane: two triangles, a ring under torsion, a circle.
+
+namespace {
+
+/// Front joint 340 mm ahead of the pin, rear joint 360 mm behind it, all level, every measurement exact. The machine
+/// turns 10° to either side in work, 30° at the headland and 55° with the driveline at rest.
+Json in_one_plane() {
+  Json document = good_document();
+  document["tractor"]["hitch"].update({{"distance", "400 mm"}, {"drop", "250 mm"}, {"lateral", "0 mm"}});
+  document["implement"]["input"].update({{"behind", "420 mm"}, {"above", "250 mm"}, {"lateral", "0 mm"}});
+  document["driveline"].update(
+      {{"front_joint", "60 mm"}, {"rear_joint", "60 mm"}, {"closed_length", "500 mm"}, {"closed_overlap", "420 mm"}});
+  for (Json& state : document["range"]) state["pitch"] = state["roll"] = {"0 deg", "0 deg"};
+  return document;
+}
+
+/// The triangle of pin and joint centres at a turn [rad], with the joints so far from the pin [m].
+struct Triangle {
+  double turn;
+  double ahead = 0.340;
+  double behind = 0.360;
+
+  double front() const { return std::atan2(behind * std::sin(turn), ahead + behind * std::cos(turn)); }
+  double rear() const { return turn - front(); }
+  double length() const { return std::sqrt(ahead * ahead + behind * behind + 2.0 * ahead * behind * std::cos(turn)); }
+};
+
+constexpr double degree = pi / 180.0;
+const Triangle in_work{10.0 * degree};
+const Triangle at_headland{30.0 * degree};
+const Triangle at_rest{55.0 * degree};
+
+std::string text_of(double value, const char* unit) {
+  std::ostringstream text;
+  text.precision(12);
+  text << value << ' ' << unit;
+  return text.str();
+}
+
+Json changed(Json document, const char* pointer, Json value) {
+  document[Json::json_pointer(pointer)] = std::move(value);
+  return document;
+}
+
+/// A finding has the value of a hand reckoning, or lies up to `allowance` of it on the safe side, and this status.
+void check_by_hand(const Json& document, Check check, double by_hand, Status status, double allowance = 0.0) {
+  const Assessment assessment = assessed(document);
+  const Finding* finding = assessment.find(check);
+  CAPTURE(std::string(check_id(check)));
+  REQUIRE(finding != nullptr);
+  CHECK(finding->status == status);
+  REQUIRE(finding->value.has_value());
+  const double worse =
+      finding->sense == LimitSense::at_least ? by_hand - finding->value->si : finding->value->si - by_hand;
+  const double rounding = 1e-12 * (1.0 + std::abs(by_hand)); // of the numbers written into the document
+  CHECK(worse >= -rounding);
+  CHECK(worse <= allowance * std::abs(by_hand) + rounding);
+}
+
+constexpr double proved = 1e-3; // bounds that are proved stand off by less
+
+} // namespace
+
+TEST_CASE("by hand: joint angles, their difference and their locks, just within a limit and just beyond it") {
+  const Json plane = in_one_plane();
+  const auto angle = [](double radians) { return text_of(radians / degree, "deg"); };
+  const struct {
+    const char* limit;
+    Check check;
+    double by_hand;
+  } rows[] = {{"/limits/working_angle", Check::working_angle, in_work.front()},
+              {"/limits/turning_angle", Check::turning_angle, at_headland.front()},
+              {"/limits/transport_angle", Check::transport_angle, at_rest.front()},
+              {"/limits/angle_difference", Check::angle_difference, in_work.front() - in_work.rear()}};
+  for (const auto& row : rows) {
+    check_by_hand(changed(plane, row.limit, angle(1.05 * row.by_hand)), row.check, row.by_hand, Status::ok, 0.04);
+    check_by_hand(changed(plane, row.limit, angle(0.99 * row.by_hand)), row.check, row.by_hand, Status::stop, 0.04);
+  }
+  Json locked = changed(plane, "/driveline/rear_joint_lock", "40 deg");
+  locked["driveline"]["front_joint_lock"] = angle(1.002 * at_rest.front());
+  check_by_hand(locked, Check::joint_lock, at_rest.front(), Status::ok, proved);
+  locked["driveline"]["front_joint_lock"] = angle(0.999 * at_rest.front());
+  check_by_hand(locked, Check::joint_lock, at_rest.front(), Status::stop, proved);
+  // With the shorter end at the rear, the rear joint bends more.
+  locked = changed(locked, "/tractor/hitch/distance", "440 mm");
+  locked["driveline"].update({{"front_joint_lock", "40 deg"}, {"rear_joint_lock", "28 deg"}});
+  check_by_hand(locked, Check::joint_lock, Triangle{at_rest.turn, 0.380}.rear(), Status::stop, proved);
+}
+
+TEST_CASE("by hand: the telescope at its longest and shortest, and what each rule of the overlap makes of it") {
+  const Json plane = in_one_plane();
+  // Straight the centres are 700 mm apart: a driveline of 500 mm is drawn out by 200 mm.
+  const auto overlap = [&plane](double closed) {
+    return changed(plane, "/driveline/closed_overlap", text_of(closed, "mm"));
+  };
+  check_by_hand(overlap(351.0), Check::overlap, 0.151, Status::ok, proved);
+  check_by_hand(overlap(349.0), Check::overlap, 0.149, Status::caution, proved);
+  check_by_hand(overlap(311.0), Check::overlap, 0.111, Status::caution, proved);
+  check_by_hand(overlap(309.0), Check::overlap, 0.109, Status::stop, proved);
+  // A third of 600 mm is more than 150 mm. Straight these centres are 1100 mm apart.
+  Json far = overlap(600.0);
+  far["tractor"]["hitch"]["distance"] = "600 mm";
+  far["implement"]["input"]["behind"] = "620 mm";
+  const auto third = [&far](double length) { return changed(far, "/driveline/closed_length", text_of(length, "mm")); };
+  check_by_hand(third(701.0), Check::overlap, 0.201, Status::ok, proved);
+  check_by_hand(third(699.0), Check::overlap, 0.199, Status::caution, proved);
+  // At 55° the centres are nearest.
+  const auto room = [&plane](double left) {
+    return changed(plane, "/driveline/closed_length", text_of(1e3 * at_rest.length() - left, "mm"));
+  };
+  check_by_hand(room(51.0), Check::clearance, 0.051, Status::ok, 0.01);
+  check_by_hand(room(49.5), Check::clearance, 0.0495, Status::caution, 0.01);
+  check_by_hand(room(25.5), Check::clearance, 0.0255, Status::caution, 0.01);
+  check_by_hand(room(24.5), Check::clearance, 0.0245, Status::stop, 0.01);
+}
+
+TEST_CASE("by hand: every tolerance is added at the end that makes the answer worse") {
+  Json loose = in_one_plane();
+  loose["tractor"]["hitch"]["distance"] = "400 mm ± 5 mm";
+  loose["implement"]["input"]["behind"] = "420 mm ± 10 mm";
+  loose["driveline"].update({{"front_joint", "60 mm ± 2 mm"},
+                             {"rear_joint", "60 mm ± 1 mm"},
+                             {"closed_length", "500 mm ± 3 mm"},
+                             {"closed_overlap", "420 mm ± 4 mm"}});
+  // Straight, all in line: 718 mm at most, less a driveline of 497 mm, drawn out of 416 mm.
+  check_by_hand(loose, Check::overlap, 0.416 - (0.718 - 0.497), Status::ok, proved);
+  const Triangle nearest{at_rest.turn, 0.333, 0.349};
+  check_by_hand(loose, Check::clearance, nearest.length() - 0.503, Status::ok, 0.01);
+  const Triangle bent{at_rest.turn, 0.333, 0.371}; // the joint nearer to the pin bends more
+  check_by_hand(loose, Check::transport_angle, bent.front(), Status::ok, 0.01);
+
+  // An input shaft that points elsewhere by up to 2° turns the rear joint by these 2°, and its centre with it.
+  Json turned = changed(in_one_plane(), "/implement/input/yaw", "0 deg ± 2 deg");
+  turned["limits"]["transport_angle"] = "20 deg";
+  const double lean = 2.0 * degree;
+  const double aside = 0.060 * std::sin(lean);
+  const double back = 0.420 - 0.060 * std::cos(lean);
+  const double out = std::atan2(aside, back); // of the rear joint from the line through the pin
+  const Triangle swung{at_rest.turn - out, 0.340, std::hypot(aside, back)};
+  check_by_hand(turned, Check::transport_angle, at_rest.turn + lean - swung.front(), Status::stop, 0.01);
+}
+
+TEST_CASE("by hand: joints and tube bear the device's upper torque, raised by the joint that it stands behind") {
+  const double device = 1290.0 * 1.15;
+  const auto newton_metres = [](double torque) { return text_of(torque, "N·m"); };
+  const auto megapascals = [](double stress) { return text_of(1e-6 * stress, "MPa"); };
+  const struct {
+    const char* place;
+    double angle;
+  } rows[] = {{"implement end", at_headland.rear()}, {"tractor end", at_headland.front()}};
+  for (const auto& row : rows) {
+    const Json plane = changed(in_one_plane(), "/overload/place", row.place);
+    const double torque = device / std::cos(row.angle);
+    check_by_hand(changed(plane, "/driveline/joint_rating", newton_metres(1.002 * torque)), Check::joint_rating, torque,
+                  Status::ok, proved);
+    check_by_hand(changed(plane, "/driveline/joint_rating", newton_metres(0.999 * torque)), Check::joint_rating, torque,
+                  Status::stop, proved);
+    // A tube of 60 mm by 50 mm. The schools differ: half of the yield strength, or 1/√3 of it, each over 1.25.
+    const double stress = 16.0 * torque * 0.060 / (pi * (std::pow(0.060, 4) - std::pow(0.050, 4)));
+    const auto yield = [&](double strength) {
+      return changed(plane, "/driveline/tube_steel", {{"yield", megapascals(strength)}});
+    };
+    check_by_hand(yield(1.002 * 2.0 * 1.25 * stress), Check::tube_torsion, stress, Status::ok, proved);
+    check_by_hand(yield(0.999 * 2.0 * 1.25 * stress), Check::tube_torsion, stress, Status::caution, proved);
+    check_by_hand(yield(1.002 * std::sqrt(3.0) * 1.25 * stress), Check::tube_torsion, stress, Status::caution, proved);
+    check_by_hand(yield(0.999 * std::sqrt(3.0) * 1.25 * stress), Check::tube_torsion, stress, Status::stop, proved);
+  }
+}
+
+TEST_CASE("by hand: the stub, straight and bent by the front joint") {
+  const Json plane = in_one_plane();
+  const double device = 1290.0 * 1.15;
+  const double section = pi * std::pow(0.02886, 3); // the root of the six splines, 28.91 mm ± 0.05 mm
+  const double shear = 16.0 * device / section;
+  const double bent = 32.0 * device * std::tan(at_headland.front()) / section;
+  const auto yield = [&plane](double strength) {
+    return changed(plane, "/tractor/pto/stub_steel", {{"yield", text_of(1e-6 * strength, "MPa")}});
+  };
+  check_by_hand(yield(1.001 * 2.0 * 1.25 * shear), Check::root_torsion, shear, Status::ok);
+  check_by_hand(yield(0.999 * 2.0 * 1.25 * shear), Check::root_torsion, shear, Status::caution);
+  check_by_hand(yield(0.999 * std::sqrt(3.0) * 1.25 * shear), Check::root_torsion, shear, Status::stop);
+  const double mises = std::sqrt(bent * bent + 3.0 * shear * shear);
+  const double tresca = std::sqrt(bent * bent + 4.0 * shear * shear);
+  check_by_hand(yield(1.002 * 1.25 * tresca), Check::root_torsion_at_angle, mises, Status::ok, proved);
+  check_by_hand(yield(0.999 * 1.25 * tresca), Check::root_torsion_at_angle, mises, Status::caution, proved);
+  check_by_hand(yield(0.999 * 1.25 * mises), Check::root_torsion_at_angle, mises, Status::stop, proved);
+}
+
+TEST_CASE("by hand: power and the speed of the tips") {
+  const Json plane = in_one_plane();
+  // 58 kW at 2200 r/min are 55.4 kW at 2100 r/min; 18 % stay in reserve. With 28 % more torque 58 kW are there too.
+  const double kept = 58e3 * 2100.0 / 2200.0 * 0.82;
+  const auto need = [&plane](double watts) { return changed(plane, "/implement/power_need", text_of(watts, "W")); };
+  check_by_hand(need(0.999 * kept), Check::power_reserve, 0.999 * kept, Status::ok);
+  check_by_hand(need(1.001 * kept), Check::power_reserve, 1.001 * kept, Status::caution);
+  check_by_hand(need(57.9e3), Check::power_reserve, 57.9e3, Status::caution);
+  check_by_hand(need(58.1e3), Check::power_reserve, 58.1e3, Status::stop);
+  check_by_hand(changed(plane, "/implement/permitted_power", "58.1 kW"), Check::permitted_power, 58e3, Status::ok);
+  check_by_hand(changed(plane, "/implement/permitted_power", "57.9 kW"), Check::permitted_power, 58e3, Status::stop);
+  const double tips = 2.0 * pi * 860.0 / 60.0 * 0.750;
+  const auto tip_limit = [&plane](double speed) {
+    return changed(plane, "/implement/rotor/highest_tip_speed", text_of(speed, "m/s"));
+  };
+  check_by_hand(tip_limit(1.001 * tips), Check::tip_speed, tips, Status::ok);
+  check_by_hand(tip_limit(0.999 * tips), Check::tip_speed, tips, Status::stop);
 }

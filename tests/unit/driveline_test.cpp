@@ -259,6 +259,31 @@ TEST_CASE("tolerances: one measurement in line moves the length by itself and is
   CHECK_THROWS_AS(driveline_envelope(level(metres(0.5)), pin_half_metre(), t, flat(degrees(40))), InputError);
 }
 
+TEST_CASE("tolerances: the difference of the angles is greatest where they act, not where it was without them") {
+  // Input shaft 3° to the left of the implement's axis, joint centres 490 mm and 510 mm from the pin: at a turn t to
+  // the right the front joint bends by a = atan2(510 sin t, 490 + 510 cos t), the rear one by t + 3° - a. As measured
+  // the difference is 3° straight on and 2.2° at 40°; with the pin 30 mm further back it is 3.4° there.
+  const Angle lean = degrees(3);
+  Driveline d = level(metres(0.51));
+  d.input_direction = Direction::ahead(lean, Angle{});
+  d.input = Position(-(metres(0.51) + millimetres(100) * math::cos(lean)), -(millimetres(100) * math::sin(lean)), {});
+  const AttitudeRange turn{{Angle{}, degrees(40)}, {}, {}, {}};
+  const Position pin = pin_behind_joint(metres(0.49));
+  const auto difference = [&](double ahead, double degrees_turned) {
+    const double t = degrees(degrees_turned).value();
+    return std::abs(2.0 * std::atan2(0.51 * std::sin(t), ahead + 0.51 * std::cos(t)) - t - lean.value());
+  };
+  const DrivelineEnvelope stated = driveline_envelope(d, pin, turn);
+  CHECK_CLOSE(stated.difference.value.value(), difference(0.49, 0.0), 1e-3);
+  CHECK(stated.difference.upper.value() < difference(0.52, 40.0));
+  DrivelineTolerance t;
+  t.pin_distance = millimetres(30);
+  const Extreme<Angle> loose = driveline_envelope(d, pin, t, turn).envelope.difference;
+  CHECK(loose.upper.value() >= difference(0.52, 40.0));
+  // Not wider than the centre line can turn at either end: 30 mm across at least 900 mm.
+  CHECK(loose.upper.value() <= difference(0.49, 0.0) + 2.0 * std::asin(0.03 / 0.90));
+}
+
 TEST_CASE("tube lengths: interval, smallest cut, and the conflict that leaves none") {
   const Telescope t{millimetres(1000), {millimetres(600), {}}, {}};
   const TubeLengths cut = tube_lengths(t, millimetres(1150), millimetres(950));
