@@ -2,6 +2,7 @@
 // written as the standard words it. `times_the_sum` is the time over that of the sum, both of the processor and
 // measured in the same run.
 
+#include <fieldshaft/core/threads.hpp>
 #include <fieldshaft/fatigue.hpp>
 
 #include "textbook_rainflow.hpp"
@@ -9,6 +10,7 @@
 #include <benchmark/benchmark.h>
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
 #include <cstdint>
 #include <ctime>
@@ -104,6 +106,26 @@ void history_damage_in_one_pass(benchmark::State& state, Signal signal) {
   });
 }
 
+/// By the clock: `times_one_thread` is the time over that of the same call in turn, measured before it.
+void history_damage_on_two_threads(benchmark::State& state, Signal signal) {
+  const fieldshaft::SnLine<double> line{1.0, -0.2, 0.01, 100.0, 100.0};
+  const std::vector<double>& samples = history(signal);
+  const auto seconds_with = [&](const fieldshaft::Executor& executor) {
+    const auto begin = std::chrono::steady_clock::now();
+    benchmark::DoNotOptimize(fieldshaft::history_damage(samples, line, fieldshaft::MeanStressRule::goodman,
+                                                        fieldshaft::SmallCycles::harmless, {}, executor)
+                                 .value);
+    return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
+  };
+  double alone = seconds_with(fieldshaft::run_in_turn);
+  for (int round = 0; round < 4; ++round) alone = std::min(alone, seconds_with(fieldshaft::run_in_turn));
+  const fieldshaft::Executor two = fieldshaft::thread_executor(2);
+  double best = alone * 1e3;
+  for (auto _ : state) best = std::min(best, seconds_with(two));
+  state.counters["times_one_thread"] = best / alone;
+  state.counters["bytes_per_second"] = static_cast<double>(samples.size() * sizeof(double)) / best;
+}
+
 void plain_textbook_count(benchmark::State& state, Signal signal) {
   const std::vector<double> part(history(signal).begin(), history(signal).begin() + plain_count);
   measure(state, signal, plain_count,
@@ -118,9 +140,11 @@ FIELDSHAFT_COUNT_BENCHMARK(sum_of_samples, smooth);
 FIELDSHAFT_COUNT_BENCHMARK(count_cycles_to_rows, smooth);
 FIELDSHAFT_COUNT_BENCHMARK(count_cycles_in_pieces, smooth);
 FIELDSHAFT_COUNT_BENCHMARK(history_damage_in_one_pass, smooth);
+FIELDSHAFT_COUNT_BENCHMARK(history_damage_on_two_threads, smooth)->UseRealTime();
 FIELDSHAFT_COUNT_BENCHMARK(plain_textbook_count, smooth);
 FIELDSHAFT_COUNT_BENCHMARK(sum_of_samples, noisy);
 FIELDSHAFT_COUNT_BENCHMARK(count_cycles_to_rows, noisy);
 FIELDSHAFT_COUNT_BENCHMARK(count_cycles_in_pieces, noisy);
 FIELDSHAFT_COUNT_BENCHMARK(history_damage_in_one_pass, noisy);
+FIELDSHAFT_COUNT_BENCHMARK(history_damage_on_two_threads, noisy)->UseRealTime();
 FIELDSHAFT_COUNT_BENCHMARK(plain_textbook_count, noisy);

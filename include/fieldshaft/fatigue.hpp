@@ -9,6 +9,7 @@
 #include <fieldshaft/fatigue/life.hpp>
 #include <fieldshaft/fatigue/mean_stress.hpp>
 #include <fieldshaft/fatigue/notch.hpp>
+#include <fieldshaft/fatigue/pieces.hpp>
 #include <fieldshaft/fatigue/rainflow.hpp>
 #include <fieldshaft/fatigue/shaft.hpp>
 #include <fieldshaft/fatigue/sn_line.hpp>

@@ -216,6 +216,28 @@ def test_cycles_with_units() -> None:
         fieldshaft.miner_damage(cycles, fieldshaft.SnLine("900 MPa", -0.1, "200 MPa", "900 MPa", "700 MPa"), "goodman")
 
 
+def test_damage_does_not_depend_on_threads() -> None:
+    angle = np.arange(600_000.0)
+    history = 4e3 * np.sin(0.3 * angle) + 2e3 * np.sin(1.7 * angle)
+    line = si.TorqueSnLine(9e3, -0.1, 2e3, 12e3, 10e3)
+    alone = si.history_damage(history, line, "goodman", gate=10.0)
+    assert alone.value == pytest.approx(si.miner_damage(si.count_cycles(history, gate=10.0), line, "goodman").value, rel=1e-11)
+    for threads in (0, 2, 3):
+        assert si.history_damage(history, line, "goodman", gate=10.0, threads=threads) == alone
+        damage = fieldshaft.history_damage(
+            pint.Quantity(history, "N*m"),
+            fieldshaft.TorqueSnLine("9 kN·m", -0.1, "2 kN·m", "12 kN·m", "10 kN·m"),
+            "goodman",
+            gate="10 N·m",
+            threads=threads,
+        )
+        assert damage == alone
+    with pytest.raises(si.InputError, match="history_damage: threads = -1"):
+        si.history_damage(history, line, "goodman", threads=-1)
+    with pytest.raises(si.InputError, match="history_damage: threads = 1.5"):
+        si.history_damage(history, line, "goodman", threads=1.5)
+
+
 @pytest.mark.parametrize("name", ["count_cycles", "count_repeating_cycles", "count_closed_cycles"])
 def test_bad_histories(name: str) -> None:
     function = getattr(si, name)

@@ -1,8 +1,10 @@
+#include <fieldshaft/core/threads.hpp>
 #include <fieldshaft/fatigue.hpp>
 #include <fieldshaft/units/text.hpp>
 
 #include "close.hpp"
 
+#include <cstring>
 #include <limits>
 #include <string>
 
@@ -247,6 +249,60 @@ TEST_CASE("damage of a history in one pass is that of its rows") {
   const double direct = miner_damage(count_cycles(history), line, MeanStressRule::gerber).value;
   CHECK(direct > 0.0);
   CHECK_CLOSE(history_damage(history, line, MeanStressRule::gerber).value, direct, 1e-14);
+}
+
+TEST_CASE("an executor gives the same rows and the same bits of damage for any number of threads") {
+  const SnLine<double> line{10.0, -0.2, 0.1, 100.0, 100.0};
+  const auto damage = [&](const std::vector<double>& history, const auto& executor) {
+    return history_damage(history, line, MeanStressRule::goodman, SmallCycles::same_line, {1e-3, 0.0}, executor).value;
+  };
+  const auto rows = [](const std::vector<double>& history, const auto& executor) {
+    return count_cycles(history, {1e-3, 0.0}, executor);
+  };
+  std::vector<double> noisy = wave(3 * detail::piece_length + 1000); // three pieces and a bit
+  unsigned state = 1;
+  for (double& sample : noisy) {
+    state = state * 1664525U + 1013904223U;
+    sample += 0.5 * static_cast<double>(state >> 8) / (1 << 24);
+  }
+  for (const std::vector<double>& history : {noisy, wave(2 * detail::piece_length), standard_history, {}}) {
+    const double in_turn = damage(history, run_in_turn);
+    const std::vector<Cycle<>> of_one = rows(history, run_in_turn);
+    CHECK_CLOSE(
+        in_turn,
+        miner_damage(count_cycles(history, {1e-3, 0.0}), line, MeanStressRule::goodman, SmallCycles::same_line).value,
+        1e-11);
+    for (const unsigned threads : {1U, 2U, 5U}) {
+      const Executor executor = thread_executor(threads);
+      CHECK(detail::bits_of(damage(history, executor)) == detail::bits_of(in_turn));
+      const std::vector<Cycle<>> of_threads = rows(history, executor);
+      REQUIRE(of_threads.size() == of_one.size());
+      const std::size_t bytes = of_one.size() * sizeof(Cycle<>);
+      CHECK((bytes == 0 || std::memcmp(of_threads.data(), of_one.data(), bytes) == 0));
+    }
+  }
+  CHECK(written(count_cycles(standard_history, {}, run_in_turn)) ==
+        "4.0/1.0/1.0 3.0/-0.5/0.5 4.0/-1.0/0.5 8.0/1.0/0.5 9.0/0.5/0.5 8.0/0.0/0.5 6.0/1.0/0.5 ");
+}
+
+TEST_CASE("with an executor the first bad sample of the history is refused, whichever piece is counted first") {
+  const SnLine<double> line{10.0, -0.2, 0.1, 100.0, 100.0};
+  const Executor executor = thread_executor(2);
+  for (const std::size_t bad : {std::size_t{0}, std::size_t{5000}, detail::piece_length, 2 * detail::piece_length}) {
+    std::vector<double> history = wave(2 * detail::piece_length + 1);
+    history[bad] = infinity;
+    history.back() = not_a_number;
+    const std::string place = "history[" + std::to_string(bad) + "]";
+    for (const double gate : {0.0, 0.25, 1e9}) {
+      CHECK_THROWS_WITH_AS(
+          history_damage(history, line, MeanStressRule::goodman, SmallCycles::harmless, {gate, 0.0}, executor),
+          doctest::Contains(("history_damage: " + place).c_str()), InputError);
+      CHECK_THROWS_WITH_AS(count_cycles(history, {gate, 0.0}, executor),
+                           doctest::Contains(("count_cycles: " + place).c_str()), InputError);
+    }
+  }
+  CHECK_THROWS_WITH_AS(count_cycles(standard_history, {-1.0, 0.0}, executor), doctest::Contains("filter.gate"),
+                       InputError);
 }
 
 TEST_CASE("bins that cannot be, and bins that a histogram does not have, are refused by name") {

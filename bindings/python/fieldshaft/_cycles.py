@@ -162,7 +162,13 @@ def miner_damage(cycles: Any, line: Any, rule: Any, small_cycles: Any = "harmles
 
 
 def history_damage(
-    history: Any, line: Any, rule: Any, small_cycles: Any = "harmless", gate: float = 0.0, grid: float = 0.0
+    history: Any,
+    line: Any,
+    rule: Any,
+    small_cycles: Any = "harmless",
+    gate: float = 0.0,
+    grid: float = 0.0,
+    threads: int = 1,
 ) -> Any:
     """Damage of a history: its cycles counted and added up in one pass.
 
@@ -174,6 +180,8 @@ def history_damage(
         As for miner_damage.
     gate, grid : float, default 0.0
         As for count_cycles.
+    threads : int, default 1
+        To share a long history out among; 0: as many as the machine runs at once. Results do not depend on it.
 
     Returns
     -------
@@ -191,4 +199,4 @@ def history_damage(
     >>> history_damage([0, 200e6, -200e6, 200e6, 0], line, "goodman").value
     0.0000041591
     """
-    return _core.history_damage(history, line, rule, small_cycles, gate, grid)
+    return _core.history_damage(history, line, rule, small_cycles, gate, grid, threads)

@@ -265,7 +265,13 @@ def miner_damage(cycles: Any, line: Any, rule: Any, small_cycles: Any = "harmles
 
 
 def history_damage(
-    history: Any, line: Any, rule: Any, small_cycles: Any = "harmless", gate: Any = 0.0, grid: Any = 0.0
+    history: Any,
+    line: Any,
+    rule: Any,
+    small_cycles: Any = "harmless",
+    gate: Any = 0.0,
+    grid: Any = 0.0,
+    threads: int = 1,
 ) -> Any:
     """Damage of a history: its cycles counted and added up in one pass.
 
@@ -277,6 +283,8 @@ def history_damage(
         As for miner_damage.
     gate, grid : quantity, or 0.0
         As for count_cycles.
+    threads : int, default 1
+        To share a long history out among; 0: as many as the machine runs at once. Results do not depend on it.
 
     Returns
     -------
@@ -298,7 +306,7 @@ def history_damage(
     number, kind = _line(line, context)
     read = reader(kind)
     sizes = [0.0 if value == 0.0 else read(value, context, name) for name, value in (("gate", gate), ("grid", grid))]
-    return _core.history_damage(read(history, context, "history"), number, rule, small_cycles, *sizes)
+    return _core.history_damage(read(history, context, "history"), number, rule, small_cycles, *sizes, threads)
 
 
 __all__ = [

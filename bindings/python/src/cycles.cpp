@@ -4,6 +4,7 @@
 #include "fatigue_records.hpp"
 #include "modules.hpp"
 
+#include <fieldshaft/core/threads.hpp>
 #include <fieldshaft/fatigue.hpp>
 
 namespace fieldshaft_python {
@@ -126,11 +127,13 @@ PyObject* miner_damage(PyObject* const* arguments) {
   return to_python(damage).release();
 }
 
-/// history_damage(history, line, rule, small_cycles, gate, grid)
+/// history_damage(history, line, rule, small_cycles, gate, grid, threads)
 PyObject* history_damage(PyObject* const* arguments) {
   const Series history = read_series(arguments[0], {"history_damage", "history", ""}, 1);
   const Duty duty = read_duty(arguments + 1, "history_damage");
   const ReversalFilter filter = read_filter(arguments + 4, "history_damage");
+  const int threads = read_count(arguments[6], {"history_damage", "threads", ""});
+  fieldshaft::check::within(threads, 0.0, 1024.0, {"history_damage", "threads", ""});
   const auto damage = std::visit(
       [&](const auto& line) {
         using Q = decltype(line.endurance);
@@ -138,7 +141,9 @@ PyObject* history_damage(PyObject* const* arguments) {
         std::vector<Q> quantities;
         quantities.reserve(history.size());
         for (std::size_t i = 0; i < history.size(); ++i) quantities.push_back(Q::from_value(history.data[i]));
-        return fieldshaft::history_damage(quantities, line, duty.rule, duty.small_cycles, filter);
+        const fieldshaft::Executor executor =
+            threads == 1 ? fieldshaft::run_in_turn : fieldshaft::thread_executor(static_cast<unsigned>(threads));
+        return fieldshaft::history_damage(quantities, line, duty.rule, duty.small_cycles, filter, executor);
       },
       duty.line);
   return to_python(damage).release();
@@ -152,7 +157,7 @@ void add_cycles(PyObject* module) {
   add_single(module, "count_closed_cycles", 3, &count_closed_cycles);
   add_single(module, "close_residue", 1, &close_residue);
   add_single(module, "miner_damage", 4, &miner_damage);
-  add_single(module, "history_damage", 6, &history_damage);
+  add_single(module, "history_damage", 7, &history_damage);
 }
 
 } // namespace fieldshaft_python

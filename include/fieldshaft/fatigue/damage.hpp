@@ -1,7 +1,7 @@
 #pragma once
 // Miner's sum: the share of a part's life that counted cycles use up, from rows or while a history is being counted.
 
-#include <fieldshaft/fatigue/rainflow.hpp>
+#include <fieldshaft/fatigue/pieces.hpp>
 #include <fieldshaft/fatigue/shaft.hpp>
 #include <fieldshaft/fatigue/sn_line.hpp>
 
@@ -44,6 +44,9 @@ public:
     static_assert(std::is_same_v<R, Q> || std::is_same_v<R, double>, "cycles in the unit of the line");
     add(0.5 * detail::number_of(cycle.range), detail::number_of(cycle.mean), cycle.count);
   }
+
+  /// Adds what another sum for the same line and rules holds.
+  void join(const DamageSum& other) noexcept { note(other.damage_, other.outside_); }
 
   /// The sum so far: 1 is the mean life of such parts. Outside if a cycle reached the static strength (the sum is then
   /// infinite) or was so large that fewer than 1000 of it lead to failure.
@@ -117,19 +120,26 @@ Validated<double> miner_damage(const std::vector<Cycle<Q>>& cycles, const SnLine
 ///   history                   samples in the unit of the line, as for count_cycles
 ///   line, rule, small_cycles  as for miner_damage
 ///   filter                    as for count_cycles
-template <class Q>
+///   executor                  runs the pieces of a long history as tasks, as an Executor does; by default in turn
+/// The sum is taken over pieces of a fixed length, so that it has the same bits for any executor; it differs from that
+/// over the rows of count_cycles by rounding alone.
+template <class Q, class Run = detail::InTurn>
 Validated<double> history_damage(const Q* history, std::size_t size, const SnLine<Q>& line, MeanStressRule rule,
-                                 SmallCycles small_cycles = SmallCycles::harmless, ReversalFilter filter = {}) {
-  CycleCounter counter(DamageSum<Q>(line, rule, small_cycles), filter, "history_damage", false);
-  std::size_t read = 0;
-  detail::stream_all(counter, history, size, read);
-  counter.finish();
-  return counter.sink().damage();
+                                 SmallCycles small_cycles = SmallCycles::harmless, ReversalFilter filter = {},
+                                 const Run& executor = {}) {
+  constexpr const char* function = "history_damage";
+  const DamageSum<Q> empty(line, rule, small_cycles);
+  const auto pieces = detail::count_pieces(function, history, size, filter, empty, executor);
+  DamageSum<Q> sum = empty;
+  for (const auto& piece : pieces) sum.join(piece.sink);
+  detail::count_on(function, pieces, filter, sum);
+  return sum.damage();
 }
-template <class Q>
+template <class Q, class Run = detail::InTurn>
 Validated<double> history_damage(const std::vector<Q>& history, const SnLine<Q>& line, MeanStressRule rule,
-                                 SmallCycles small_cycles = SmallCycles::harmless, ReversalFilter filter = {}) {
-  return history_damage(history.data(), history.size(), line, rule, small_cycles, filter);
+                                 SmallCycles small_cycles = SmallCycles::harmless, ReversalFilter filter = {},
+                                 const Run& executor = {}) {
+  return history_damage(history.data(), history.size(), line, rule, small_cycles, filter, executor);
 }
 
 /// S-N line of a round shaft in terms of its torque.

@@ -156,6 +156,10 @@ private:
   bool rising_ = false;
 };
 
+inline double rounded(double value, ReversalFilter filter) noexcept {
+  return filter.grid > 0.0 ? filter.grid * std::round(value / filter.grid) : value;
+}
+
 /// A hysteresis filter on reversals: only a swing of more than the gate makes the extreme before it a reversal.
 class ReversalGate {
 public:
@@ -164,7 +168,7 @@ public:
   bool active() const noexcept { return filter_.gate > 0.0 || filter_.grid > 0.0; }
 
   template <class Use> void offer(double value, Use&& use) {
-    if (filter_.grid > 0.0) value = filter_.grid * std::round(value / filter_.grid);
+    value = rounded(value, filter_);
     if (state_ == State::empty) {
       state_ = State::begun;
       extreme_ = value;
@@ -209,11 +213,17 @@ public:
     if (count < size) fail_sample(function_, history[count], seen_ + count);
   }
 
-  /// One pass: InputError at the first unusable sample, after those before it have been used.
-  template <class Use> void stream(const double* history, std::size_t size, Use&& use) {
+  /// One pass up to the first unusable sample; returns its index in the piece, or the size.
+  template <class Use> std::size_t take(const double* history, std::size_t size, Use&& use) {
     const std::size_t count =
         gate_.active() ? points_.feed(history, size, gated(use)) : points_.feed(history, size, use);
     seen_ += count;
+    return count;
+  }
+
+  /// One pass: InputError at the first unusable sample, after those before it have been used.
+  template <class Use> void stream(const double* history, std::size_t size, Use&& use) {
+    const std::size_t count = take(history, size, use);
     if (count < size) fail_sample(function_, history[count], seen_);
   }
 
