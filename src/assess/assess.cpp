@@ -137,6 +137,10 @@ bool rests_on_joint_angles(const Case& value, Check check) {
   case Check::pulsing_torque:
   case Check::fatigue_life: return true;
   case Check::joint_bearing_life: return assessing::life_goes_by_positions(value);
+  case Check::root_torsion: // uneven joints raise what a device behind them lets through
+  case Check::tooth_shear:
+  case Check::overload_window:
+  case Check::start_up: return value.overload && value.overload->item.place == DevicePlace::implement_end;
   default: return false;
   }
 }

@@ -8,6 +8,7 @@
 #include "assess/layout.hpp"
 #include "assess/limits.hpp"
 #include "assess/loads.hpp"
+#include "assess/rise.hpp"
 #include "assess/tube.hpp"
 
 #include <fieldshaft/joint.hpp>
@@ -215,40 +216,30 @@ Finding telescope_finding(const Case& value, const Branching& of) {
 }
 
 /// Its share of the largest torque that arrives at the stub, at its own speed, raised by its first joint; no losses.
-struct BranchPeak {
-  Stated<Torque> torque;
-  PeakOrigin origin = PeakOrigin::device;
-  std::vector<std::string> missing;
-};
-
-BranchPeak peak_of(const Case& value, const Branching& of) {
-  const PeakLoad peak = peak_load(value);
-  BranchPeak found{{}, peak.origin, peak.missing};
+PeakLoad peak_of(const Case& value, const Branching& of) {
+  PeakLoad found = peak_load(value);
   found.missing.insert(found.missing.end(), of.missing.begin(), of.missing.end());
   if (!of.branch.torque_share) found.missing.push_back(of.path + ".torque_share");
   if (!of.branch.speed) found.missing.push_back(of.path + ".speed");
   if (!value.implement.input_speed) found.missing.emplace_back("implement.input_speed");
-  if (!found.missing.empty() || !peak.torque || !of.extremes) return found;
+  if (!found.missing.empty() || !of.extremes) found.torque.reset();
+  if (!found.torque) return found;
   const bool wide = *of.branch.front_joint_kind == JointKind::wide_angle;
   const Angle angle = wide ? 0.5 * of.extremes->front.value : of.extremes->front.value;
-  if (angle >= degrees(90.0)) {
-    found.missing.push_back(of.path + ".fold");
-    return found;
-  }
   const double slower = static_cast<double>(*value.implement.input_speed / *of.branch.speed);
-  found.torque = joint_peak_couples(*of.branch.torque_share * slower * *peak.torque, angle).output;
-  return found;
+  found.torque = *of.branch.torque_share * slower * *found.torque;
+  return raised(std::move(found), angle, of.path + ".fold");
 }
 
 Finding strength_finding(const Case& value, const Branching& of) {
-  const BranchPeak peak = peak_of(value, of);
+  const PeakLoad peak = peak_of(value, of);
   const TubeOfCase tube = resolve_tube(of.branch.tube, of.branch.tube_steel, of.path + ".");
   std::vector<std::string> missing = peak.missing;
   missing.insert(missing.end(), tube.missing.begin(), tube.missing.end());
   if (!of.branch.joint_rating) missing.push_back(of.path + ".joint_rating");
   const auto add_facts = [&](Finding& finding) {
     finding.facts = {fact("torque", *peak.torque),
-                     fact("origin", PhraseId{peak_phrase(peak.origin)}),
+                     fact("origin", PhraseId{peak_phrase(peak)}),
                      {"share", Amount{*of.branch.torque_share, Kind::share}}};
     if (finding.status != Status::ok) finding.advice = {"branch.stronger"};
   };

@@ -149,6 +149,9 @@ LuggedEngine lugged_engine(const Case& value, const PtoGear& gear) {
 
 namespace {
 
+/// Joints that raise a torque by less than half a per cent are not worth a word.
+constexpr double least_told_rise = 1.005;
+
 /// Only a device whose kind and place are known bounds the torque.
 PeakLoad device_peak(const OverloadDevice& device) {
   PeakLoad peak;
@@ -181,11 +184,12 @@ PeakLoad peak_load(const Case& value) {
   return peak;
 }
 
-const char* peak_phrase(PeakOrigin origin) {
-  switch (origin) {
-  case PeakOrigin::device: return "peak.device";
-  case PeakOrigin::implement: return "peak.implement";
-  case PeakOrigin::engine: return "peak.engine";
+const char* peak_phrase(const PeakLoad& peak) {
+  const bool raised = peak.rise > least_told_rise;
+  switch (peak.origin) {
+  case PeakOrigin::device: return raised ? "peak.device_raised" : "peak.device";
+  case PeakOrigin::implement: return raised ? "peak.implement_raised" : "peak.implement";
+  case PeakOrigin::engine: return raised ? "peak.engine_raised" : "peak.engine";
   }
   return "peak.engine";
 }

@@ -49,6 +49,7 @@ struct PeakLoad {
   Stated<Torque> torque;
   PeakOrigin origin = PeakOrigin::device;
   std::vector<std::string> missing;
+  double rise = 1.0; ///< over the torque at the end that sets it, where joints at an angle raise it on the way
 };
 PeakLoad peak_load(const Case& value);
 
@@ -59,7 +60,7 @@ struct LuggedEngine {
 };
 LuggedEngine lugged_engine(const Case& value, const PtoGear& gear);
 
-const char* peak_phrase(PeakOrigin origin);
+const char* peak_phrase(const PeakLoad& peak);
 
 } // namespace assessing
 } // namespace v0

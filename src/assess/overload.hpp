@@ -26,6 +26,10 @@ struct Chain {
 
 Chain chain_of(const Case& value, const Stub& stub, const TubeYield& tube);
 
+/// The same chain where joints at an angle raise the device's torque on its way to the stub and to the parts between
+/// the joints: each part then yields at less torque of the device.
+Chain seen_from_device(Chain chain, double rise_to_stub, double rise_between);
+
 void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, const Chain& chain, Findings& findings);
 
 } // namespace assessing

@@ -7,6 +7,7 @@
 #include "assess/loads.hpp"
 #include "assess/overload.hpp"
 #include "assess/pulsing.hpp"
+#include "assess/rise.hpp"
 #include "assess/start.hpp"
 #include "assess/steel.hpp"
 #include "assess/stub.hpp"
@@ -27,7 +28,7 @@ namespace {
 /// The figures that every strength finding carries: which torque, where it comes from, and what the part could carry.
 void add_torque_facts(Finding& finding, const PeakLoad& peak, const MeanLoad& mean) {
   finding.facts.push_back(fact("torque", *peak.torque));
-  finding.facts.push_back(fact("origin", PhraseId{peak_phrase(peak.origin)}));
+  finding.facts.push_back(fact("origin", PhraseId{peak_phrase(peak)}));
   if (!finding.value || !finding.limit || finding.value->si <= 0.0) return;
   const Torque capacity = *peak.torque * (finding.limit->si / finding.value->si);
   finding.facts.push_back(fact("capacity", capacity));
@@ -78,7 +79,7 @@ void check_joint_rating(const Case& value, const PeakLoad& peak, Findings& findi
       compare(Check::joint_rating, amount_of(*peak.torque),
               {limit, limit, LimitSense::at_most, {{"rating of the joints as the case states it", Standing::given}}},
               "joint_rating.peak");
-  finding.facts = {fact("origin", PhraseId{peak_phrase(peak.origin)}), {"capacity", limit}};
+  finding.facts = {fact("origin", PhraseId{peak_phrase(peak)}), {"capacity", limit}};
   if (finding.status != Status::ok) finding.advice = {"joint_rating.larger"};
   findings.add(std::move(finding));
 }
@@ -185,68 +186,6 @@ void check_flanks(const Case& value, const Stub& stub, const MeanLoad& mean, Fin
   findings.add(std::move(finding));
 }
 
-/// Entries without which it is not known how far the front joint bends while the shaft turns.
-std::vector<std::string> missing_angles(const Case& value, const DrivelineOverRange& range) {
-  std::vector<std::string> missing = range.missing;
-  for (const auto& [state, path] : range.missing_of_state) missing.push_back(path);
-  if (!value.driveline.front_joint_kind) missing.emplace_back("driveline.front_joint_kind");
-  return missing;
-}
-
-/// The greatest angle of the front joint of all states in which the shaft turns.
-Angle driven_front_angle(const DrivelineOverRange& range) {
-  Angle angle{};
-  for (const StateExtremes& state : range.states) {
-    if (state.driven && state.front.value > angle) angle = state.front.value;
-  }
-  return angle;
-}
-
-/// A wide-angle joint shares its angle between two crosses, and only the first bends the stub.
-Angle cross_angle(const Case& value, Angle joint_angle) {
-  return value.driveline.front_joint_kind == JointKind::wide_angle ? 0.5 * joint_angle : joint_angle;
-}
-
-/// The same of the rear joint.
-Angle driven_rear_angle(const Case& value, const DrivelineOverRange& range) {
-  Angle angle{};
-  for (const StateExtremes& state : range.states) {
-    if (state.driven) angle = std::max(angle, state.rear.value);
-  }
-  return value.driveline.rear_joint_kind == JointKind::wide_angle ? 0.5 * angle : angle;
-}
-
-/// At which end of the driveline the peak torque is what it is said to be: where the device sits, else where implement
-/// or engine bring it. Without a device both ends count.
-struct PeakEnds {
-  bool tractor;
-  bool implement;
-};
-
-PeakEnds ends_of(const Case& value, const PeakLoad& peak) {
-  if (peak.origin != PeakOrigin::device) return {true, true};
-  const bool at_tractor = value.overload->item.place == DevicePlace::tractor_end;
-  return {at_tractor, !at_tractor};
-}
-
-/// Largest torque between the joints. Power is kept, so that a plain joint at an angle raises the torque towards the
-/// slower of its shafts by up to 1/cos, twice in every turn, seen from either end.
-PeakLoad between_joints(const Case& value, PeakLoad peak, const DrivelineOverRange& range) {
-  for (std::string& path : missing_angles(value, range)) peak.missing.push_back(std::move(path));
-  if (!value.driveline.rear_joint_kind) peak.missing.emplace_back("driveline.rear_joint_kind");
-  if (!peak.missing.empty() || !peak.torque) return peak;
-  const PeakEnds ends = ends_of(value, peak);
-  Angle angle{};
-  if (ends.tractor) angle = std::max(angle, cross_angle(value, driven_front_angle(range)));
-  if (ends.implement) angle = std::max(angle, driven_rear_angle(value, range));
-  if (angle >= degrees(90)) {
-    peak.missing.emplace_back("range.turning");
-    return peak;
-  }
-  peak.torque = joint_peak_couples(*peak.torque, angle).output;
-  return peak;
-}
-
 /// Combined stress by both schools: strictest by the greatest shear stress, loosest by von Mises.
 struct CombinedStress {
   Stress von_mises;
@@ -272,7 +211,7 @@ void check_root_at_angle(const Case& value, const Stub& stub, const PeakLoad& pe
   for (std::string& path : missing_angles(value, range)) missing.push_back(std::move(path));
   if (!stub_known(Check::root_torsion_at_angle, stub, missing, findings)) return;
   const Angle angle = driven_front_angle(range);
-  const Angle bent = cross_angle(value, angle);
+  const Angle bent = front_cross_angle(value, angle);
   if (bent >= degrees(90)) {
     findings.add(not_known(Check::root_torsion_at_angle, "stub.joint_past_lock", {"range.turning"}));
     return;
@@ -286,8 +225,8 @@ void check_root_at_angle(const Case& value, const Stub& stub, const PeakLoad& pe
                              LimitSense::at_most,
                              {stub.steel.source, mean_stress_source, yield_margin_source(value)}},
                             "stub.root_at_angle");
-  finding.facts = {fact("torque", *peak.torque), fact("origin", PhraseId{peak_phrase(peak.origin)}),
-                   fact("angle", angle), fact("couple", couple)};
+  finding.facts = {fact("torque", *peak.torque), fact("origin", PhraseId{peak_phrase(peak)}), fact("angle", angle),
+                   fact("couple", couple)};
   const bool straight_holds = combined_stress(*peak.torque, Torque{}, stub.smallest).von_mises <= allowed;
   if (finding.status == Status::stop && straight_holds) {
     finding.reason = "stub.root_at_angle_only";
@@ -304,22 +243,23 @@ void check_strength(const Case& value, const DrivelineOverRange& range, Findings
   const Stub stub = resolve_stub(value);
   const PeakLoad peak = peak_load(value);
   const MeanLoad mean = mean_load(value);
-  const PeakLoad between = between_joints(value, peak, range);
-  check_root_and_teeth(value, stub, peak, mean, findings);
-  check_root_at_angle(value, stub, peak, range, findings);
+  const PeakLoad at_stub = peak_at_stub(value, peak, range);
+  const PeakLoad between = peak_between_joints(value, peak, range);
+  check_root_and_teeth(value, stub, at_stub, mean, findings);
+  check_root_at_angle(value, stub, at_stub, range, findings);
   check_flanks(value, stub, mean, findings);
   const TubeOfCase tube = resolve_tube(value.driveline.tube, value.driveline.tube_steel, "driveline.");
   check_tube(value, tube, between, mean, findings);
   check_joint_rating(value, between, findings);
   const Chain chain = chain_of(value, stub, yield_of(tube));
-  check_overload(value, stub, mean, chain, findings);
+  check_overload(value, stub, mean, seen_from_device(chain, at_stub.rise, between.rise), findings);
   check_start(value, chain, range, findings);
   check_pulsing_torque(value, chain, mean, range, findings);
   check_joint_bearings(value, mean, range, findings);
   const StateExtremes* working = range.find(MachineState::working);
   const bool kind_known = value.driveline.front_joint_kind.has_value();
   check_fatigue(value, stub, mean,
-                working != nullptr && kind_known ? Stated<Angle>(cross_angle(value, working->front.value))
+                working != nullptr && kind_known ? Stated<Angle>(front_cross_angle(value, working->front.value))
                                                  : std::nullopt,
                 findings);
 }

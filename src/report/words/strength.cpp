@@ -11,6 +11,9 @@ constexpr Phrase phrases[] = {
     Phrase{"peak.device", "the upper bound of the overload device"},
     Phrase{"peak.implement", "the implement's peak"},
     Phrase{"peak.engine", "the engine lugged down to its peak torque"},
+    Phrase{"peak.device_raised", "the upper bound of the overload device, raised on its way by joints at an angle"},
+    Phrase{"peak.implement_raised", "the implement's peak, raised on its way by joints at an angle"},
+    Phrase{"peak.engine_raised", "the engine lugged down to its peak torque, raised on its way by joints at an angle"},
     Phrase{"stub.strength_unstated",
            "Stub, its steel, the yoke's hub length or what sets the peak torque are not all stated."},
     Phrase{"stub.unknown_geometry", "The sizes of this stub are not known well enough to judge its strength."},
@@ -47,8 +50,7 @@ constexpr Phrase phrases[] = {
     Phrase{"tube.larger", "Use a driveline of a larger size."},
     Phrase{"joint_rating.unstated",
            "The rating of the joints (their manual gives it) or what sets the peak torque is not stated."},
-    Phrase{"joint_rating.peak",
-           "Peak torque {value} ({origin}), raised by the angle of the joint, against the rating by the manual."},
+    Phrase{"joint_rating.peak", "Peak torque {value} ({origin}) against the rating by the manual."},
     Phrase{"joint_rating.larger", "Use a driveline whose joints are rated for more than {value}."},
     Phrase{"stub.root_at_angle",
            "Peak torque {torque} ({origin}) with a front joint angle of {angle}: the "
@@ -88,13 +90,14 @@ constexpr Phrase phrases[] = {
            "part of the line is not stated."},
     Phrase{
         "start.device",
-        "In a harsh start the overload device begins to slip at up to {value}; {part} may take at most {part_torque}."},
+        "In a harsh start the overload device begins to slip at up to {value}; seen from there {part} may take at most "
+        "{part_torque}."},
     Phrase{
         "start.device_behind",
-        "In a harsh start the overload device begins to slip at up to {value}; {part} may take at most {part_torque}. "
-        "This is "
-        "static: ahead of a device at the implement end the shaft can swing to twice that, {twice}, when the rotor is "
-        "stopped at once. State `start` to have start and blockage simulated."},
+        "In a harsh start the overload device begins to slip at up to {value}; seen from there {part} may take at most "
+        "{part_torque}. "
+        "This is static: ahead of a device at the implement end the shaft can swing to twice that, {twice}, when the "
+        "rotor is stopped at once. State `start` to have start and blockage simulated."},
     Phrase{"start.clutch", "A harsh start brings up to {value}, where the tractor's PTO clutch slips; {part} yields at "
                            "{part_torque}."},
     Phrase{"start.gently",
