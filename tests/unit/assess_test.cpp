@@ -617,7 +617,7 @@ TEST_CASE("by hand: every tolerance is added at the end that makes the answer wo
 }
 
 TEST_CASE("by hand: joints and tube bear the device's upper torque, raised by the joint that it stands behind") {
-  const double device = 1290.0 * 1.15;
+  const double device = 1220.0 * 1.15;
   const auto newton_metres = [](double torque) { return text_of(torque, "N·m"); };
   const auto megapascals = [](double stress) { return text_of(1e-6 * stress, "MPa"); };
   const struct {
@@ -645,16 +645,18 @@ TEST_CASE("by hand: joints and tube bear the device's upper torque, raised by th
 
 TEST_CASE("by hand: the stub, straight and bent by the front joint") {
   const Json plane = in_one_plane();
-  const double device = 1290.0 * 1.15;
+  // In one plane the pair of joints turns the stub slower than the implement by the ratio of the cosines at most.
+  const double uneven = std::cos(at_headland.rear()) / std::cos(at_headland.front());
+  const double device = 1220.0 * 1.15 * std::max(uneven, 1.0 / uneven);
   const double section = pi * std::pow(0.02886, 3); // the root of the six splines, 28.91 mm ± 0.05 mm
   const double shear = 16.0 * device / section;
   const double bent = 32.0 * device * std::tan(at_headland.front()) / section;
   const auto yield = [&plane](double strength) {
     return changed(plane, "/tractor/pto/stub_steel", {{"yield", text_of(1e-6 * strength, "MPa")}});
   };
-  check_by_hand(yield(1.001 * 2.0 * 1.25 * shear), Check::root_torsion, shear, Status::ok);
-  check_by_hand(yield(0.999 * 2.0 * 1.25 * shear), Check::root_torsion, shear, Status::caution);
-  check_by_hand(yield(0.999 * std::sqrt(3.0) * 1.25 * shear), Check::root_torsion, shear, Status::stop);
+  check_by_hand(yield(1.002 * 2.0 * 1.25 * shear), Check::root_torsion, shear, Status::ok, proved);
+  check_by_hand(yield(0.999 * 2.0 * 1.25 * shear), Check::root_torsion, shear, Status::caution, proved);
+  check_by_hand(yield(0.999 * std::sqrt(3.0) * 1.25 * shear), Check::root_torsion, shear, Status::stop, proved);
   const double mises = std::sqrt(bent * bent + 3.0 * shear * shear);
   const double tresca = std::sqrt(bent * bent + 4.0 * shear * shear);
   check_by_hand(yield(1.002 * 1.25 * tresca), Check::root_torsion_at_angle, mises, Status::ok, proved);
