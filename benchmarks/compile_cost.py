@@ -4,11 +4,14 @@
 
 For each umbrella: preprocessed lines and template instantiations, which repeat, and the processor's seconds of a compile
 without optimisation, best of five. Peers: boost/units/systems/si.hpp, and the same with Eigen/Dense for the geometry.
+The row "120 products" is si.hpp with nothing but 120 products of two of its quantities, each of a kind of its own: what
+Boost.Units takes for them, whoever writes them down.
 At the end the size of a program's object file that calls one formula, against the same division of doubles.
 """
 
 from __future__ import annotations
 
+import itertools
 import json
 import os
 import resource
@@ -21,6 +24,13 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parent.parent
 FLAGS = ["-std=c++17", f"-I{ROOT / 'include'}", "-isystem", "/usr/include/eigen3"]
 UNITS = "#include <boost/units/systems/si.hpp>\n"
+QUANTITIES = (
+    *("acceleration", "angular_velocity", "area", "energy", "force", "frequency", "length", "mass", "mass_density"),
+    *("moment_of_inertia", "momentum", "power", "pressure", "time", "torque", "velocity", "volume"),
+)
+PRODUCTS = UNITS + "using namespace boost::units;\n"
+for first, second in list(itertools.combinations(QUANTITIES, 2))[:120]:
+    PRODUCTS += f"inline auto product(quantity<si::{first}> x, quantity<si::{second}> y) {{ return x * y; }}\n"
 EIGEN = UNITS + "#include <Eigen/Dense>\n"
 FORMULAS = ("core", "units", "materials", "pto", "power", "rotor", "fatigue", "joint", "spline", "shaft", "cost", "overload")
 GEOMETRY = ("geometry", "hitch", "driveline")
@@ -87,12 +97,13 @@ def main(out: str | None = None) -> None:
     print(f"{'header':14} {'lines':>8} {'ratio':>6} {'templates':>10} {'ratio':>6} {'seconds':>8} {'ratio':>6}   aim {AIM}")
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
-        for peer, text, headers in (("units alone", UNITS, FORMULAS), ("Eigen + units", EIGEN, GEOMETRY + WHOLE)):
-            bare = measure(folder, text)
+        for peer, alone, headers in (("units alone", UNITS, FORMULAS), ("Eigen + units", EIGEN, GEOMETRY + WHOLE)):
+            bare = measure(folder, alone)
             result[peer] = bare
             print(f"{peer:14} {bare['lines']:8} {'':6} {bare['instantiations']:10} {'':6} {bare['seconds']:8.2f}")
-            for header in headers:
-                own = measure(folder, f"#include <fieldshaft/{header}.hpp>\n")
+            named = {header: f"#include <fieldshaft/{header}.hpp>\n" for header in headers}
+            for header, text in ({"120 products": PRODUCTS} | named if peer == "units alone" else named).items():
+                own = measure(folder, text)
                 result[header] = own
                 row = [f"{header:14}"]
                 for figure, width, form in (("lines", 8, "d"), ("instantiations", 10, "d"), ("seconds", 8, ".2f")):

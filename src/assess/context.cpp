@@ -2,10 +2,21 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 
 namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
+
+namespace {
+
+/// True but for NaN. A bit test, as is_finite: the comparisons that NaN fails may be turned round under -ffast-math.
+bool is_number(double value) noexcept {
+  constexpr std::uint64_t infinity = 0x7ff0000000000000ULL;
+  return (FIELDSHAFT_BIT_CAST(std::uint64_t, value) & 0x7fffffffffffffffULL) <= infinity;
+}
+
+} // namespace
 
 Finding make_finding(Check check, Status status, const char* reason) {
   Finding finding;
@@ -17,8 +28,9 @@ Finding make_finding(Check check, Status status, const char* reason) {
 
 Finding compare(Check check, Amount value, const LimitBand& band, const char* reason) {
   const bool upper = band.sense == LimitSense::at_most;
-  const auto within = [&](Amount limit) { return upper ? value.si <= limit.si : value.si >= limit.si; };
-  Status status = Status::stop; // also where a comparison with NaN is false
+  const bool number = is_number(value.si);
+  const auto within = [&](Amount limit) { return number && (upper ? value.si <= limit.si : value.si >= limit.si); };
+  Status status = Status::stop; // also for NaN
   if (within(band.strictest)) {
     status = Status::ok;
   } else if (within(band.loosest)) {
@@ -30,7 +42,7 @@ Finding compare(Check check, Amount value, const LimitBand& band, const char* re
   finding.sense = band.sense;
   if (band.strictest.si != band.loosest.si) finding.limits = TwoLimits{band.strictest, band.loosest};
   finding.basis = band.basis;
-  if (finding.limit->si != 0.0 && std::isfinite(finding.limit->si)) {
+  if (finding.limit->si != 0.0 && is_finite(finding.limit->si)) {
     const double room = upper ? finding.limit->si - value.si : value.si - finding.limit->si;
     finding.margin = room / std::abs(finding.limit->si);
   }

@@ -37,10 +37,10 @@ std::string amount_text(double si, Kind kind, const std::optional<WrittenUnit>& 
 
 std::string text_of_bounds(Bounds bounds, Kind kind, const std::optional<WrittenUnit>& written) {
   std::string text;
-  if (std::isfinite(bounds.low)) {
+  if (is_finite(bounds.low)) {
     text += (bounds.low_open ? "above " : "at least ") + amount_text(bounds.low, kind, written);
   }
-  if (std::isfinite(bounds.high)) {
+  if (is_finite(bounds.high)) {
     text += text.empty() ? "" : " and ";
     text += (bounds.high_open ? "below " : "at most ") + amount_text(bounds.high, kind, written);
   }

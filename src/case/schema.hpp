@@ -33,8 +33,8 @@ public:
   }
   void field(const char* key, Stated<double>&, Bounds bounds, const char* meaning) {
     Json number = {{"type", "number"}};
-    if (std::isfinite(bounds.low)) number[bounds.low_open ? "exclusiveMinimum" : "minimum"] = bounds.low;
-    if (std::isfinite(bounds.high)) number[bounds.high_open ? "exclusiveMaximum" : "maximum"] = bounds.high;
+    if (is_finite(bounds.low)) number[bounds.low_open ? "exclusiveMinimum" : "minimum"] = bounds.low;
+    if (is_finite(bounds.high)) number[bounds.high_open ? "exclusiveMaximum" : "maximum"] = bounds.high;
     const std::string pattern = std::string("^\\s*(") + number_pattern + ")\\s*%?\\s*$";
     add(key, {{"description", described(meaning, bounds, Kind::number)},
               {"anyOf", {number, {{"type", "string"}, {"pattern", pattern}}}}});

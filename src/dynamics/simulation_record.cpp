@@ -45,7 +45,7 @@ bool Recorder::peak_between(const double (&time)[3], const Moment& first, const 
     // Only a step that comes near the record can pass it.
     if (std::max(nearby, std::abs(middle.torque[i])) < 0.98 * std::abs(result_.links[i].peak.torque.value())) continue;
     at = vertex(time, first.torque[i], middle.torque[i], last.torque[i]);
-    if (!std::isnan(at)) return true;
+    if (is_finite(at)) return true;
   }
   return false;
 }
