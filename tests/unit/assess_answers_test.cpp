@@ -1334,6 +1334,16 @@ TEST_CASE(
     CHECK(std::abs(branch.front_angle.bound.si - length_at(up).second) < 2e-4);
     CHECK(std::abs(branch.rear_angle.bound.si - (up - length_at(up).second)) < 2e-4);
   }
+  // The left wing takes three tenths of what the device lets through at most, raised by its front joint at 20°.
+  const double torque = 0.3 * 1290.0 * 1.15 / std::cos(length_at(20.0 * pi / 180.0).second);
+  for (const auto& [share, status] : {std::pair{1.002, Status::ok}, std::pair{0.999, Status::stop}}) {
+    exact["implement"]["branches"][0]["joint_rating"] = std::to_string(share * torque) + " N·m";
+    const Assessment rated = assessed(exact);
+    const Finding* strength = rated.find(Check::branch_strength, "left wing");
+    REQUIRE(strength != nullptr);
+    CHECK((strength->status == status));
+    CHECK(strength->value->si == doctest::Approx(torque).epsilon(1e-3));
+  }
 }
 
 TEST_CASE("branches: folded for transport counts as well, or the driveline is taken off, or nothing is known") {
