@@ -99,6 +99,9 @@ void check_remedy(const Case& before, const Assessment& base, const Remedy& reme
   for (const Finding& finding : after.findings) {
     CAPTURE(std::string(check_id(finding.check)));
     CHECK(finding.status <= status_of(base.find(finding.check, finding.part), Status::caution));
+    const Finding* was = base.find(finding.check, finding.part);
+    const bool stops_still = finding.status == Status::stop && was != nullptr && was->status == Status::stop;
+    if (stops_still && finding.margin && was->margin) CHECK(*finding.margin >= *was->margin - 1e-9);
     CHECK((finding.status != Status::stop || std::count(remedy.left.begin(), remedy.left.end(), finding.check) == 1));
   }
   check_never_offered(before, remedy.changed);

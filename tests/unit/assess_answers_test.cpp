@@ -1074,6 +1074,44 @@ TEST_CASE("difference and uneven running count what measurements within their to
   CHECK(amount_fact(found(loose, Check::angle_difference), "stated").si == doctest::Approx(difference(exact)));
 }
 
+TEST_CASE("difference on a linkage: an input shaft that leans within its tolerance bends the rear joint by as much") {
+  // Both shafts level at one lift and the machine stands still: both joints bend by the drop of the centre line, and a
+  // lean of 2° is the whole difference, but for the place of the rear joint, 60 mm along the shaft.
+  Json document = mounted();
+  for (const char* entry : {"lower_pivot_behind", "lower_pivot_below", "top_pivot_behind", "top_pivot_below"}) {
+    std::string text = document["tractor"]["hitch"][entry];
+    document["tractor"]["hitch"][entry] = text.substr(0, text.find(" ±"));
+  }
+  document["tractor"]["hitch"]["lower_link"] = "900 mm";
+  document["tractor"]["hitch"].erase("top_link");
+  document["tractor"]["hitch"]["level_at"] = "-200 mm";
+  document["implement"]["input"].update({{"behind", "450 mm"}, {"above", "250 mm"}});
+  document["driveline"].update({{"front_joint", "60 mm"}, {"rear_joint", "60 mm"}});
+  document["range"]["working"].update({{"roll", {"0 deg", "0 deg"}}, {"lift", {"-200 mm", "-200 mm"}}});
+  document["limits"]["angle_difference"] = "1.5 deg";
+  const Finding exact = found(assessed(document), Check::angle_difference);
+  CHECK(exact.status == Status::ok);
+  CHECK(std::abs(exact.value->si) < 1e-3);
+  const double lean = 2.0 * pi / 180.0;
+  document["implement"]["input"]["pitch"] = "0 deg ± 2 deg";
+  const Finding loose = found(assessed(document), Check::angle_difference);
+  // From the stub's end: lower hitch points 250 mm ahead less the links, 350 mm lower; the input shaft 250 mm above
+  // them.
+  const double back = std::sqrt(0.9 * 0.9 - 0.2 * 0.2) - 0.250 + 0.450;
+  const double down = 0.150 + 0.200 - 0.250;
+  const auto difference = [&](double rise) { // of the input shaft's forward end
+    const double x = back - 0.060 * std::cos(rise) - 0.060;
+    const double z = -down + 0.060 * std::sin(rise);
+    const double line = std::atan2(-z, x);
+    return std::abs(std::abs(line) - std::abs(line + rise));
+  };
+  const double by_hand = std::max(difference(lean), difference(-lean));
+  CHECK(loose.value->si >= by_hand - 1e-9);
+  CHECK(loose.value->si <= by_hand * 1.1);
+  CHECK(loose.status == Status::stop);
+  CHECK(std::string(loose.reason) == "difference.loose");
+}
+
 TEST_CASE("a wide-angle joint over the pin and a straight far joint are no unequal pair") {
   Json document = that_fits();
   document["driveline"]["front_joint_kind"] = "wide-angle";

@@ -682,3 +682,48 @@ TEST_CASE("by hand: power and the speed of the tips") {
   check_by_hand(tip_limit(1.001 * tips), Check::tip_speed, tips, Status::ok);
   check_by_hand(tip_limit(0.999 * tips), Check::tip_speed, tips, Status::stop);
 }
+
+TEST_CASE(
+    "by hand: of a power that is only known between two shares, the parts and the implement meet the higher one") {
+  Json engine = in_one_plane();
+  engine["overload"] = "none";
+  engine["implement"]["peak_factor"] = 1.2; // 722 N·m at most: the engine has more
+  engine["tractor"]["power"] = "60 kW";
+  engine["tractor"]["power_basis"] = "net engine"; // 86 to 90 % of it reach the PTO, as the handbook has it
+  const double section = pi * std::pow(0.02886, 3);
+  const auto check_stub = [section](Json document, double torque) {
+    const double shear = 16.0 * torque / section;
+    document["tractor"]["pto"]["stub_steel"] = {{"yield", text_of(1e-6 * 1.001 * 2.5 * shear, "MPa")}};
+    check_by_hand(document, Check::root_torsion, shear, Status::ok);
+    document["tractor"]["pto"]["stub_steel"] = {{"yield", text_of(1e-6 * 0.999 * 2.5 * shear, "MPa")}};
+    check_by_hand(document, Check::root_torsion, shear, Status::caution);
+  };
+  // 28 % more than the torque at rated speed, where the PTO turns with 540 * 2200/2100.
+  check_stub(engine, 0.90 * 60e3 * 1.28 / (2.0 * pi * 540.0 * 2200.0 / 2100.0 / 60.0));
+  const auto permitted = [&engine](const char* power) { return changed(engine, "/implement/permitted_power", power); };
+  check_by_hand(permitted("54.1 kW"), Check::permitted_power, 54e3, Status::ok);
+  check_by_hand(permitted("53.9 kW"), Check::permitted_power, 54e3, Status::caution);
+  check_by_hand(permitted("51.7 kW"), Check::permitted_power, 54e3, Status::caution);
+  check_by_hand(permitted("51.5 kW"), Check::permitted_power, 54e3, Status::stop); // even 86 % are more
+  // A stated curve: its greatest torque, at the gearing's 2100 to 540.
+  Json curve = engine;
+  curve["tractor"]["engine"].erase("torque_rise");
+  curve["tractor"]["engine"]["curve"] = {{{"speed", "1400 r/min"}, {"torque", "330 N·m"}},
+                                         {{"speed", "2200 r/min"}, {"power", "60 kW"}}};
+  check_stub(curve, 0.90 * 330.0 * 2100.0 / 540.0);
+}
+
+TEST_CASE("by hand: a need from the table is judged at its upper end, and a stop at that alone is a caution") {
+  std::ifstream file(FIELDSHAFT_SOURCE_DIR "/docs/examples/cases/baler-by-the-table.json");
+  Json document = Json::parse(file);
+  // 4 kW and 1.1 kWh/t at 12 t/h are 17.2 kW, give or take a half: 25.8 kW at most (row of the table, from memory).
+  check_by_hand(document, Check::power_reserve, 25.8e3, Status::ok);
+  const double torque = 25.8e3 * 1.8 / (2.0 * pi * 540.0 / 60.0); // what a device must let through
+  document["overload"] = {
+      {"kind", "friction clutch"}, {"scatter", "10 %"}, {"place", "implement end"}, {"setting", "1000 N·m"}};
+  const Finding window = *assessed(document).find(Check::overload_window);
+  const auto peak = std::find_if(window.facts.begin(), window.facts.end(),
+                                 [](const Fact& fact) { return std::string(fact.name) == "working_peak"; });
+  REQUIRE(peak != window.facts.end());
+  CHECK(std::get<Amount>(peak->value).si == doctest::Approx(torque).epsilon(1e-12));
+}

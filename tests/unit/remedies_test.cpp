@@ -561,3 +561,77 @@ TEST_CASE("a wide-angle joint at one end that shakes the machine clearly more is
     CHECK(remedy.after.find(Check::speed_variation)->value->si <= 1.25 * before);
   }
 }
+
+namespace {
+
+/// All in one plane, joint centres 240 mm ahead of the pin and 260 mm behind it: the pin is too near to the stub.
+Json pin_too_near() {
+  Json document = example("trailed-cutter-that-fits");
+  document["tractor"]["hitch"].update({{"distance", "300 mm"}, {"drop", "250 mm"}});
+  document["implement"]["input"].update({{"behind", "320 mm"}, {"above", "250 mm"}});
+  document["driveline"].update(
+      {{"front_joint", "60 mm"}, {"rear_joint", "60 mm"}, {"closed_length", "380 mm"}, {"closed_overlap", "370 mm"}});
+  for (Json& state : document["range"]) state["pitch"] = state["roll"] = {"0 deg", "0 deg"};
+  document["range"]["turning"]["yaw"] = {"-20 deg", "20 deg"};
+  return document;
+}
+
+RemedyOptions one_change() {
+  RemedyOptions options;
+  options.most_changes = 1;
+  return options;
+}
+
+} // namespace
+
+TEST_CASE("a change that heals one stop and deepens another is not offered alone") {
+  // A hole for PTO work makes it 296 mm or more ahead of the pin. The greater of the two angles at a turn of 60° then
+  // grows from 31.3° to at least 32.1°, limit 25°.
+  Json document = pin_too_near();
+  document["limits"]["turning_angle"] = "25 deg";
+  CHECK(offers(remedies_of(document, one_change()), {"move_drawbar"})); // alone where nothing else stops
+  document["range"]["turning"]["yaw"] = {"-60 deg", "60 deg"};
+  const double turn = pi / 3.0;
+  const auto bend = [turn](double near, double far) {
+    return std::atan2(far * std::sin(turn), near + far * std::cos(turn));
+  };
+  const Remedies found = remedies_of(document, one_change());
+  const Finding* before = found.before.find(Check::turning_angle);
+  REQUIRE(before != nullptr);
+  CHECK(before->status == Status::stop);
+  CHECK(before->value->si == doctest::Approx(bend(0.240, 0.260)).epsilon(1e-3));
+  CHECK(bend(0.260, 0.296) > bend(0.240, 0.260)); // now at the rear joint
+  CHECK(found.before.find(Check::drawbar_distance)->status == Status::stop);
+  CHECK(!offers(found, {"move_drawbar"}));
+}
+
+TEST_CASE("a change that brings the driveline into a part is not offered, though the search looks at no parts") {
+  // A bar across, 40 mm above the line of the stub and 690 mm behind its end. Straight on the driveline ends 560 mm
+  // behind the stub: sqrt(130² + 40²) mm less 65 mm for guard and bar leave 71 mm. With the pin at 14 in it ends at
+  // 615.6 mm, and 20 mm are left.
+  Json document = pin_too_near();
+  document["driveline"]["guard_diameter"] = "120 mm";
+  document["limits"]["fouling_clearance"] = "60 mm";
+  const auto place = [](const char* behind, const char* left, const char* above) {
+    return Json{{"behind", behind}, {"left", left}, {"above", above}};
+  };
+  const auto bar = [&](const char* name, const char* behind, const char* above) {
+    return Json{{"name", name},
+                {"from", place(behind, "-10 mm", above)},
+                {"to", place(behind, "10 mm", above)},
+                {"diameter", "10 mm"}};
+  };
+  document["fouling"] = {
+      {"tractor", {bar("bar (invented)", "690 mm", "40 mm")}},
+      {"implement", {bar("tongue (invented)", "0 mm", "-500 mm")}},
+      {"tyres",
+       {{{"name", "tyre"}, {"centre", place("-900 mm", "900 mm", "0 mm")}, {"diameter", "1 m"}, {"width", "400 mm"}}}}};
+  const Remedies found = remedies_of(document, one_change());
+  const Finding* before = found.before.find(Check::fouling);
+  REQUIRE(before != nullptr);
+  CHECK(before->status == Status::ok);
+  CHECK(before->value->si == doctest::Approx(std::hypot(0.130, 0.040) - 0.065).epsilon(0.01));
+  CHECK(!offers(found, {"move_drawbar"}));
+  document["fouling"]["tractor"][0] = bar("bar (invented)", "1200 mm", "40 mm");
+  CHECK(offers(remedies_of(document, one_change()), {"move_drawbar"}));
+}
