@@ -1074,6 +1074,66 @@ TEST_CASE("difference and uneven running count what measurements within their to
   CHECK(amount_fact(found(loose, Check::angle_difference), "stated").si == doctest::Approx(difference(exact)));
 }
 
+namespace {
+
+/// What a measurement without its tolerance is, as a number of millimetres.
+double stated_millimetres(const Json& entry) { return std::stod(entry.get<std::string>()); }
+
+std::string as_measured(double millimetres, const char* tolerance) {
+  return std::to_string(millimetres) + " mm" + tolerance;
+}
+
+} // namespace
+
+TEST_CASE("each tolerance alone: a machine at either end of it lies within what is proved, and goes beyond it exact") {
+  const std::vector<const char*> own = {"/implement/input/behind", "/implement/input/above", "/implement/input/lateral",
+                                        "/driveline/front_joint", "/driveline/rear_joint"};
+  const std::vector<const char*> drawbar = {"/tractor/hitch/distance", "/tractor/hitch/drop", "/tractor/hitch/lateral"};
+  const std::vector<const char*> linkage = {"/tractor/hitch/lower_pivot_behind",
+                                            "/tractor/hitch/lower_pivot_below",
+                                            "/tractor/hitch/top_pivot_behind",
+                                            "/tractor/hitch/top_pivot_below",
+                                            "/tractor/hitch/lower_link",
+                                            "/tractor/hitch/top_link",
+                                            "/implement/mast_height"};
+  for (Json document : {that_fits(), mounted()}) {
+    const bool trailed = document["tractor"]["hitch"]["kind"] == "drawbar";
+    std::vector<const char*> entries = own;
+    for (const char* entry : trailed ? drawbar : linkage) entries.push_back(entry);
+    for (const char* entry : entries) {
+      Json& text = document[Json::json_pointer(entry)];
+      text = as_measured(stated_millimetres(text), "");
+    }
+    document["range"].erase("turning");
+    document["range"].erase("transport");
+    const auto envelope = [&document](const char* entry, double moved, const char* tolerance) {
+      Json other = document;
+      Json& text = other[Json::json_pointer(entry)];
+      text = as_measured(stated_millimetres(text) + moved, tolerance);
+      const Assessment assessment = assessed(other);
+      REQUIRE(assessment.envelopes.size() == 1);
+      return assessment.envelopes[0];
+    };
+    for (const char* entry : entries) {
+      CAPTURE(std::string(entry));
+      const StateEnvelope exact = envelope(entry, 0.0, "");
+      const StateEnvelope loose = envelope(entry, 0.0, " ± 20 mm");
+      bool beyond = false; // what the exact machine attains, clearly
+      for (const double moved : {-20.0, 20.0}) {
+        const StateEnvelope end = envelope(entry, moved, "");
+        CHECK(end.front_angle.attained.si <= loose.front_angle.bound.si);
+        CHECK(end.rear_angle.attained.si <= loose.rear_angle.bound.si);
+        CHECK(end.longest.attained.si <= loose.longest.bound.si);
+        CHECK(end.shortest.attained.si >= loose.shortest.bound.si);
+        beyond = beyond || end.front_angle.attained.si > exact.front_angle.bound.si ||
+                 end.rear_angle.attained.si > exact.rear_angle.bound.si ||
+                 end.longest.attained.si > exact.longest.bound.si || end.shortest.attained.si < exact.shortest.bound.si;
+      }
+      CHECK(beyond);
+    }
+  }
+}
+
 TEST_CASE("difference on a linkage: an input shaft that leans within its tolerance bends the rear joint by as much") {
   // Both shafts level at one lift and the machine stands still: both joints bend by the drop of the centre line, and a
   // lean of 2° is the whole difference, but for the place of the rear joint, 60 mm along the shaft.

@@ -727,3 +727,20 @@ TEST_CASE("by hand: a need from the table is judged at its upper end, and a stop
   REQUIRE(peak != window.facts.end());
   CHECK(std::get<Amount>(peak->value).si == doctest::Approx(torque).epsilon(1e-12));
 }
+
+TEST_CASE("by hand: bearings of the joints live by their load, and nothing is known above half their rating") {
+  Json bearings = in_one_plane();
+  const double load = 34e3 / (2.0 * pi * 540.0 / 60.0) / (2.0 * 0.040);
+  bearings["driveline"]["bearing_arm"] = "40 mm";
+  const auto rated = [&bearings](double newtons) {
+    return changed(bearings, "/driveline/bearing_rating", text_of(newtons, "N"));
+  };
+  const double share = 2.002; // of the rating over the load
+  const double life = 1e6 * pi * pi / (2.0 * pi * 540.0 / 60.0 * in_work.front()) * std::pow(share, 10.0 / 3.0);
+  const auto wanted = [&](double seconds) {
+    return changed(rated(share * load), "/limits/wanted_life", text_of(seconds / 3600.0, "h"));
+  };
+  check_by_hand(wanted(0.95 * life), Check::joint_bearing_life, life, Status::ok, 0.04);
+  check_by_hand(wanted(1.01 * life), Check::joint_bearing_life, life, Status::stop, 0.04);
+  CHECK(status_of(assessed(rated(1.998 * load)), Check::joint_bearing_life) == Status::not_known);
+}
