@@ -14,6 +14,7 @@
 #include <cmath>
 #include <cstdint>
 #include <ctime>
+#include <functional>
 #include <vector>
 
 namespace {
@@ -48,9 +49,9 @@ const std::vector<double>& history(Signal signal) {
   return samples;
 }
 
-double sum_in_eight_lanes(const std::vector<double>& samples) {
+double sum_in_eight_lanes(const double* samples, std::size_t size) {
   double lanes[8] = {};
-  for (std::size_t i = 0; i + 8 <= samples.size(); i += 8) {
+  for (std::size_t i = 0; i + 8 <= size; i += 8) {
     for (std::size_t lane = 0; lane < 8; ++lane) lanes[lane] += samples[i + lane];
   }
   return ((lanes[0] + lanes[1]) + (lanes[2] + lanes[3])) + ((lanes[4] + lanes[5]) + (lanes[6] + lanes[7]));
@@ -65,7 +66,7 @@ double seconds_of_sum(Signal signal) {
   double& seconds = best[static_cast<int>(signal)];
   for (int round = 0; round < 5 && (round > 0 || seconds == 0.0); ++round) {
     const auto begin = std::clock();
-    benchmark::DoNotOptimize(sum_in_eight_lanes(history(signal)));
+    benchmark::DoNotOptimize(sum_in_eight_lanes(history(signal).data(), sample_count));
     const double this_round = since(begin) / static_cast<double>(sample_count);
     seconds = seconds == 0.0 ? this_round : std::min(seconds, this_round);
   }
@@ -85,8 +86,9 @@ template <class Work> void measure(benchmark::State& state, Signal signal, std::
 }
 
 void sum_of_samples(benchmark::State& state, Signal signal) {
-  measure(state, signal, sample_count,
-          [](const std::vector<double>& samples) { benchmark::DoNotOptimize(sum_in_eight_lanes(samples)); });
+  measure(state, signal, sample_count, [](const std::vector<double>& samples) {
+    benchmark::DoNotOptimize(sum_in_eight_lanes(samples.data(), samples.size()));
+  });
 }
 
 void count_cycles_to_rows(benchmark::State& state, Signal signal) {
@@ -112,24 +114,44 @@ void history_damage_in_one_pass(benchmark::State& state, Signal signal) {
   });
 }
 
-/// By the clock: `times_one_thread` is the time over that of the same call in turn, measured before it.
+double seconds_by_clock(const std::function<void()>& work) {
+  const auto begin = std::chrono::steady_clock::now();
+  work();
+  return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
+}
+
+/// By the clock: `times_one_thread` is the best time over that of the same work in turn, measured before it.
+void measure_on_two_threads(benchmark::State& state, const std::function<void(const fieldshaft::Executor&)>& work) {
+  double alone = seconds_by_clock([&work] { work(fieldshaft::run_in_turn); });
+  for (int round = 0; round < 4; ++round)
+    alone = std::min(alone, seconds_by_clock([&work] { work(fieldshaft::run_in_turn); }));
+  const fieldshaft::Executor two = fieldshaft::thread_executor(2);
+  double best = alone * 1e3;
+  for (auto _ : state) best = std::min(best, seconds_by_clock([&] { work(two); }));
+  state.counters["times_one_thread"] = best / alone;
+  state.counters["bytes_per_second"] = static_cast<double>(sample_count * sizeof(double)) / best;
+}
+
 void history_damage_on_two_threads(benchmark::State& state, Signal signal) {
   const fieldshaft::SnLine<double> line{1.0, -0.2, 0.01, 100.0, 100.0};
   const std::vector<double>& samples = history(signal);
-  const auto seconds_with = [&](const fieldshaft::Executor& executor) {
-    const auto begin = std::chrono::steady_clock::now();
+  measure_on_two_threads(state, [&](const fieldshaft::Executor& executor) {
     benchmark::DoNotOptimize(fieldshaft::history_damage(samples, line, fieldshaft::MeanStressRule::goodman,
                                                         fieldshaft::SmallCycles::harmless, {}, executor)
                                  .value);
-    return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
-  };
-  double alone = seconds_with(fieldshaft::run_in_turn);
-  for (int round = 0; round < 4; ++round) alone = std::min(alone, seconds_with(fieldshaft::run_in_turn));
-  const fieldshaft::Executor two = fieldshaft::thread_executor(2);
-  double best = alone * 1e3;
-  for (auto _ : state) best = std::min(best, seconds_with(two));
-  state.counters["times_one_thread"] = best / alone;
-  state.counters["bytes_per_second"] = static_cast<double>(samples.size() * sizeof(double)) / best;
+  });
+}
+
+/// What two threads get out of the memory: the sum over the same pieces.
+void sum_on_two_threads(benchmark::State& state, Signal signal) {
+  const std::vector<double>& samples = history(signal);
+  measure_on_two_threads(state, [&](const fieldshaft::Executor& executor) {
+    constexpr std::size_t pieces = 400;
+    executor(pieces, [&](std::size_t piece) {
+      const double* const from = samples.data() + piece * (sample_count / pieces);
+      benchmark::DoNotOptimize(sum_in_eight_lanes(from, sample_count / pieces));
+    });
+  });
 }
 
 void plain_textbook_count(benchmark::State& state, Signal signal) {
@@ -143,6 +165,7 @@ void plain_textbook_count(benchmark::State& state, Signal signal) {
 #define FIELDSHAFT_COUNT_BENCHMARK(name, signal)                                                                       \
   BENCHMARK_CAPTURE(name, signal, Signal::signal)->Unit(benchmark::kMillisecond)
 FIELDSHAFT_COUNT_BENCHMARK(sum_of_samples, smooth);
+FIELDSHAFT_COUNT_BENCHMARK(sum_on_two_threads, smooth)->UseRealTime();
 FIELDSHAFT_COUNT_BENCHMARK(count_cycles_to_rows, smooth);
 FIELDSHAFT_COUNT_BENCHMARK(count_cycles_in_pieces, smooth);
 FIELDSHAFT_COUNT_BENCHMARK(history_damage_in_one_pass, smooth);

@@ -65,7 +65,7 @@ void study(benchmark::State& state) {
   report_pairs(state);
 }
 
-BENCHMARK(study)->RangeMultiplier(10)->Range(100, 1000)->Unit(benchmark::kMillisecond);
+BENCHMARK(study)->RangeMultiplier(10)->Range(100, 10000)->Unit(benchmark::kMillisecond);
 BENCHMARK(screen)->RangeMultiplier(10)->Range(100, 10000)->Unit(benchmark::kMillisecond)->Complexity();
 BENCHMARK(screen_on_threads)->Arg(1000)->Unit(benchmark::kMillisecond)->UseRealTime();
 
