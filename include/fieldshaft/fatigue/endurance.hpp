@@ -79,8 +79,9 @@ constexpr Sourced<double> load_factor(LoadKind load) noexcept {
 
 namespace text {
 template <class S> constexpr S specimen_endurance(S ultimate, double ratio, S ceiling) noexcept {
-  const S limit = ratio * ultimate;
-  return limit < ceiling ? limit : ceiling;
+  S limit = ratio * ultimate;
+  if (!(limit < ceiling)) limit = ceiling;
+  return limit;
 }
 template <class R> auto surface_factor(R strength_mpa, SurfaceConstants constants) noexcept {
   const R factor = constants.coefficient * math::pow(strength_mpa, constants.exponent);

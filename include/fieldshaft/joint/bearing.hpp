@@ -20,8 +20,8 @@ template <class R, class T> constexpr auto joint_bearing_force(R arm, T torque) 
 /// 1e6 turns of an ordinary bearing, at w b / 90° instead of w: 1e6 (2 pi) (pi/2) / (w b) = 1e6 pi² / (w b).
 template <class C, class R, class T, class W, class B>
 auto joint_bearing_life(C load_rating, R arm, T torque, W speed, B angle) noexcept {
-  return 1e6 * pi * pi / (without_radian(speed) * without_radian(angle)) *
-         math::pow(load_rating / joint_bearing_force(arm, torque), roller_life_exponent);
+  const auto life_at_rating = 1e6 * pi * pi / (without_radian(speed) * without_radian(angle));
+  return life_at_rating * math::pow(load_rating / joint_bearing_force(arm, torque), roller_life_exponent);
 }
 } // namespace text
 

@@ -21,7 +21,11 @@ template <class T, class B, class R> auto joint_driving_couple(T torque, B angle
   return torque * (math::tan(angle) * math::abs(math::sin(rotation)));
 }
 template <class T, class B, class R> auto joint_driven_couple(T torque, B angle, R rotation) noexcept {
-  return torque * (math::tan(angle) * math::abs(math::cos(rotation)) * math::sqrt(joint_denominator(angle, rotation)));
+  const auto sine = math::sin(rotation);
+  const auto cosine = math::cos(rotation);
+  const auto root =
+      math::sqrt(math::power<2>(math::cos(angle) * cosine) + math::power<2>(sine)); // as joint_denominator
+  return torque * (math::tan(angle) * math::abs(cosine) * root);
 }
 } // namespace text
 

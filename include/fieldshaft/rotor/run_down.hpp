@@ -16,10 +16,12 @@ template <class R> auto windage_time_share(R q) noexcept {
 /// ln(1 + q) / q, the same for the turns.
 template <class R> auto windage_turn_share(R q) noexcept { return q > 0.0 ? math::log1p(q) / q : R(1.0); }
 template <class I, class W, class T> auto run_down_time(I inertia, W speed, T friction, T windage) noexcept {
-  return inertia * speed / friction * windage_time_share(windage / friction);
+  const auto without_windage = inertia * speed / friction;
+  return without_windage * windage_time_share(windage / friction);
 }
 template <class I, class W, class T> auto run_down_angle(I inertia, W speed, T friction, T windage) noexcept {
-  return 0.5 * inertia * speed * speed / friction * windage_turn_share(windage / friction);
+  const auto without_windage = 0.5 * inertia * speed * speed / friction;
+  return without_windage * windage_turn_share(windage / friction);
 }
 } // namespace text
 
