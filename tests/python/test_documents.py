@@ -2,14 +2,24 @@
 
 from __future__ import annotations
 
+import doctest
 import importlib.util
+import json
 import os
 import re
+import shlex
+import shutil
 import subprocess
 import sys
 from pathlib import Path
+from typing import Any
 
 import pytest
+
+# pytest's checker compares numbers as far as the page writes them.
+from _pytest.doctest import _get_checker, _get_flag_lookup
+
+import fieldshaft
 
 ROOT = Path(__file__).resolve().parents[2]
 EXAMPLES = ROOT / "docs" / "examples"
@@ -45,6 +55,9 @@ def test_cmake_is_used() -> None:
     program = _lines((EXAMPLES / "first_program" / "CMakeLists.txt").read_text())
     (shown,) = (block for place, block in _blocks("cmake") if place.startswith("getting-started.md"))
     assert shown == program
+    (brief,) = (block for place, block in _blocks("cmake") if place.startswith("README.md"))
+    named = [line.split("#")[0].strip().replace("my_program", "first") for line in brief]
+    assert len(named) == 2 and set(named) <= set(program)
 
 
 def test_first_python_program() -> None:
@@ -56,6 +69,114 @@ def test_first_python_program() -> None:
     first, verdict, headline = ran.stdout.splitlines()[:3]
     assert float(first.split()[0]) == pytest.approx(75 * 745.69987158227022 / (540 * 3.141592653589793 / 30), rel=1e-12)
     assert verdict == "ok" and headline.startswith("NO OBJECTION")
+
+
+def _as_toml(value: Any) -> str:
+    if isinstance(value, dict):
+        return "{" + ", ".join(f"{json.dumps(key)} = {_as_toml(item)}" for key, item in value.items()) + "}"
+    if isinstance(value, list):
+        return "[" + ", ".join(_as_toml(item) for item in value) + "]"
+    return json.dumps(value, ensure_ascii=False)
+
+
+def _write_toml(path: Path, source: Path) -> None:
+    tree = json.loads(source.read_text(encoding="utf-8"))
+    path.write_text("".join(f"{key} = {_as_toml(item)}\n" for key, item in tree.items()), encoding="utf-8")
+
+
+def _session(block: list[str]) -> str:
+    """A block as a session of the interpreter: what a comment shows as a value, the statement has to give."""
+    lines = []
+    for line in block:
+        statement, _, shown = (part.strip() for part in line.partition("  # "))
+        statement = re.sub(r"^print\((.*)\)$", r"\1", statement)
+        lines += [f">>> {statement}"]
+        if re.fullmatch(r"<.*>|array\(.*\)|[\d.]+", shown):
+            lines += [shown.replace("…", "")]
+        elif re.match(r"[\w.]+[(.]", statement):  # a value that the page only tells of
+            lines[-1] = f">>> shown = {statement}"
+    return "\n".join(lines) + "\n"
+
+
+def test_python_is_run(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """What README and handbook show of Python, in one session, beside the files that it names."""
+    monkeypatch.chdir(tmp_path)
+    case = EXAMPLES / "cases" / "strong-tractor-at-540.json"
+    shutil.copy(case, "my-case.json")
+    _write_toml(tmp_path / "machine.toml", case)
+    _write_toml(tmp_path / "farm.toml", EXAMPLES / "farms" / "three-tractors-seven-implements.json")
+    loaded = fieldshaft.read_case_file("machine.toml")
+    names: dict[str, Any] = {
+        "pandas": pytest.importorskip("pandas"),
+        "case": loaded,
+        "cases": [loaded],
+        "torques": [400.0, 500.0],
+        "shaft": fieldshaft.Driveline("60 mm", "60 mm", fieldshaft.Position("-700 mm", "0 mm", "250 mm")),
+        "pin": fieldshaft.Position("-400 mm", "0 mm", "-250 mm"),
+        "turns": fieldshaft.AttitudeRange(fieldshaft.AngleRange("-30 deg", "30 deg")),
+    }
+    flags = _get_flag_lookup()
+    runner = doctest.DocTestRunner(checker=_get_checker(), optionflags=flags["NUMBER"] | flags["NORMALIZE_WHITESPACE"])
+    # The lines of the handbook's python.md first: they import what those of the README use too.
+    pieces = [(place, block) for place, block in _blocks("python") if not place.startswith("getting-started.md")]
+    compared = 0
+    for place, block in sorted(pieces, key=lambda piece: piece[0].startswith("README")):
+        test = doctest.DocTestParser().get_doctest(_session(block), names, place, None, 0)
+        compared += sum(bool(example.want) for example in test.examples)
+        report: list[str] = []
+        printed = runner.run(test, out=report.append, clear_globs=False)
+        assert printed.failed == 0, "".join(report)
+        names = test.globs
+    assert compared >= 4
+
+
+def test_json_is_read() -> None:
+    """The parts of a case that the page shows, in place of those of an example."""
+    case = json.loads((EXAMPLES / "cases" / "trailed-cutter-that-fits.json").read_text(encoding="utf-8"))
+    pieces = [json.loads("{" + " ".join(block) + "}") for _, block in _blocks("json")]
+    assert sorted(key for piece in pieces for key in piece) == ["engine", "implement"]
+    for piece in pieces:
+        changed = json.loads(json.dumps(case))
+        if "engine" in piece:
+            changed["tractor"] = {**case["tractor"], **piece}
+            assert len(fieldshaft.read_case(changed).to_dict()["tractor"]["engine"]["curve"]) == 3
+        else:
+            changed["implement"] = {**case["implement"], **piece["implement"]}
+            assert fieldshaft.read_case(changed).to_dict()["implement"]["peak_factor"] == 2.0
+
+
+def _commands() -> list[list[str]]:
+    blocks = re.compile(r"^ *```\n(.*?)^ *```", re.MULTILINE | re.DOTALL)
+    return [
+        shlex.split(part)
+        for page in PAGES
+        for block in blocks.findall(page.read_text(encoding="utf-8"))
+        for line in block.replace("\\\n", " ").splitlines()
+        for part in line.split("&&")
+        if re.match(r" *(cmake|build/|assess_files)", part)
+    ]
+
+
+def test_commands_are_known(tmp_path: Path) -> None:
+    """The command lines of the pages: what assesses is run, the rest names presets and options that there are."""
+    presets = {preset["name"] for preset in json.loads((ROOT / "CMakePresets.json").read_text(encoding="utf-8"))["configurePresets"]}
+    options = (ROOT / "CMakeLists.txt").read_text(encoding="utf-8")
+    program = Path(os.environ["FIELDSHAFT_BUILD_DIR"]) / "docs" / "examples" / "assess_files"
+    shutil.copy(EXAMPLES / "cases" / "trailed-cutter-that-fits.json", tmp_path / "my-case.json")
+    ran = 0
+    for words in _commands():
+        for word in words:
+            if word.startswith("-DFIELDSHAFT_"):
+                assert word[2:].split("=")[0] in options, word
+        if words[:3] == ["cmake", "--workflow", "--preset"]:
+            assert words[3] in presets, words
+        elif words and Path(words[0]).name == "assess_files":
+            arguments = words[1:] if ">" not in words else words[1 : words.index(">")]
+            arguments = [str(ROOT / word) if word.startswith("docs/") else word for word in arguments]
+            answer = subprocess.run([program, *arguments], cwd=tmp_path, capture_output=True, text=True)
+            assert answer.returncode in (0, 1) and answer.stdout, (words, answer.stderr)
+            ran += 1
+    assert ran >= 6
 
 
 def test_links_lead_somewhere() -> None:
