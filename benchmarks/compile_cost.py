@@ -1,6 +1,7 @@
 """What including fieldshaft costs a compiler, against the bare libraries that a header rests on.
 
     python3 benchmarks/compile_cost.py [OUT.json]
+    python3 benchmarks/compile_cost.py check COMPILER    the lines alone: fails where an umbrella is beyond its aim
 
 For each umbrella: preprocessed lines and template instantiations, which repeat, and the processor's seconds of a compile
 without optimisation, best of five. Peers: boost/units/systems/si.hpp, and the same with Eigen/Dense for the geometry.
@@ -43,8 +44,8 @@ def compiled(source: Path, *options: str, compiler: str = "g++") -> str:
     return subprocess.run(command, cwd=source.parent, check=True, capture_output=True, text=True).stdout
 
 
-def lines(source: Path) -> int:
-    return compiled(source, "-E", "-P").count("\n")
+def lines(source: Path, compiler: str = "g++") -> int:
+    return compiled(source, "-E", "-P", compiler=compiler).count("\n")
 
 
 def seconds(source: Path) -> float:
@@ -92,6 +93,22 @@ def one_call(folder: Path) -> dict[str, int]:
     return sizes
 
 
+def check(compiler: str) -> int:
+    """Whether each umbrella keeps its aim by lines, which repeat where seconds do not."""
+    beyond = 0
+    with tempfile.TemporaryDirectory() as name:
+        source = Path(name) / "measured.cpp"
+        for alone, headers in ((UNITS, FORMULAS), (EIGEN, GEOMETRY + WHOLE)):
+            source.write_text(alone, encoding="utf-8")
+            bare = lines(source, compiler)
+            for header in headers:
+                source.write_text(f"#include <fieldshaft/{header}.hpp>\n", encoding="utf-8")
+                ratio = lines(source, compiler) / bare
+                beyond += ratio > AIM
+                print(f"{header:14} {ratio:.2f}{' BEYOND ' + str(AIM) if ratio > AIM else ''}")
+    return 1 if beyond else 0
+
+
 def main(out: str | None = None) -> None:
     result: dict[str, object] = {}
     print(f"{'header':14} {'lines':>8} {'ratio':>6} {'templates':>10} {'ratio':>6} {'seconds':>8} {'ratio':>6}   aim {AIM}")
@@ -118,4 +135,6 @@ def main(out: str | None = None) -> None:
 
 if __name__ == "__main__":
     os.environ["CCACHE_DISABLE"] = "1"
+    if sys.argv[1:2] == ["check"]:
+        sys.exit(check(*sys.argv[2:]))
     main(*sys.argv[1:])
