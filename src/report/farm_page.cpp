@@ -226,10 +226,19 @@ void add_plan(Page& page, const FarmStudy& study, UnitStyle style) {
   if (any || !plan.without.empty()) add_worth_of_plan(page, plan, any);
 }
 
-const char* answer_phrase(Pays pays) {
-  switch (pays) {
-  case Pays::yes: return "farm.pay.yes";
-  case Pays::no: return "farm.pay.no";
+/// Whether an option that pays no longer does with this figure a fifth off, or the other way round.
+bool turns_over(Pays pays, const Sensitivity& entry) {
+  const double worst = std::min(entry.net_low.amount, entry.net_high.amount);
+  const double best = std::max(entry.net_low.amount, entry.net_high.amount);
+  return (pays == Pays::yes && !(worst > 0.0)) || (pays == Pays::no && best > 0.0);
+}
+
+const char* answer_phrase(const PayOff& pay_off) {
+  const auto turns = [&](const Sensitivity& entry) { return turns_over(pay_off.pays, entry); };
+  const bool edge = std::any_of(pay_off.sensitivity.begin(), pay_off.sensitivity.end(), turns);
+  switch (pay_off.pays) {
+  case Pays::yes: return edge ? "farm.pay.narrowly" : "farm.pay.yes";
+  case Pays::no: return edge ? "farm.pay.not_quite" : "farm.pay.no";
   case Pays::not_known: return "farm.pay.not_known";
   }
   return "farm.pay.not_known";
@@ -241,7 +250,8 @@ std::string need_text(const FarmStudy& study, const SpeedAnswer& answer) {
   case SpeedNeed::covered:
     return say("farm.speed.covered", {{"implements", names_at(study.implements, answer.implements)}});
   case SpeedNeed::for_backup:
-    return say("farm.speed.for_backup", {{"single", names_at(study.implements, answer.single)}});
+    return say("farm.speed.for_backup", {{"single", names_at(study.implements, answer.single)},
+                                         {"tractors", names_at(study.tractors, answer.tractors)}});
   case SpeedNeed::to_run_at_all:
     return say("farm.speed.to_run", {{"not_run", names_at(study.implements, answer.not_run)}});
   }
@@ -257,7 +267,7 @@ void add_speed(Page& page, const FarmStudy& study, const SpeedAnswer& answer) {
     list.items.emplace_back(say("farm.speed.half", {{"implements", names_at(study.implements, answer.overloaded)}}));
   }
   for (const std::size_t option : answer.options) {
-    const std::string text = say(answer_phrase(study.pay_offs.at(option).pays));
+    const std::string text = say(answer_phrase(study.pay_offs.at(option)));
     list.items.emplace_back(say("farm.speed.option", {{"option", study.options[option]}, {"answer", text}}));
   }
   if (answer.speed > rpm(540)) list.items.emplace_back(say("farm.speed.never"));
@@ -294,7 +304,7 @@ void add_balances(Page& page, const FarmStudy& study) {
                        {say("farm.column.answer")}};
     }
     table.rows.push_back({study.options[pay_off.option], whole(year.ownership), whole(year.repair), whole(year.running),
-                          whole(year.hire), whole(year.net), payback_text(pay_off), say(answer_phrase(pay_off.pays))});
+                          whole(year.hire), whole(year.net), payback_text(pay_off), say(answer_phrase(pay_off))});
   }
   if (!table.rows.empty()) page.add(std::move(table));
 }
@@ -325,6 +335,15 @@ void add_sensitivity(Page& page, const FarmStudy& study) {
   if (!table.rows.empty()) page.add(std::move(table));
 }
 
+/// The figures of which one a fifth off turns the answer over; empty where none does.
+std::string turning_figures(const PayOff& pay_off) {
+  std::string figures;
+  for (const Sensitivity& entry : pay_off.sensitivity) {
+    if (turns_over(pay_off.pays, entry)) figures += (figures.empty() ? "" : ", ") + say(figure_phrase(entry.figure));
+  }
+  return figures;
+}
+
 void add_remarks(const FarmStudy& study, const PayOff& pay_off, List& list) {
   const std::string& option = study.options[pay_off.option];
   if (!pay_off.missing.empty()) {
@@ -340,6 +359,8 @@ void add_remarks(const FarmStudy& study, const PayOff& pay_off, List& list) {
   if (!pay_off.lost.empty()) {
     list.items.emplace_back(say("farm.pay.lost", {{"option", option}, {"pairs", pairs(names_of_pairs(pay_off.lost))}}));
   }
+  const std::string figures = turning_figures(pay_off);
+  if (!figures.empty()) list.items.emplace_back(say("farm.pay.turns", {{"option", option}, {"figures", figures}}));
   for (const char* remark : pay_off.remarks) {
     list.items.emplace_back(say(remark, {{"option", option}, {"hours", format_number(pay_off.hours_not_priced, 0)}}));
   }

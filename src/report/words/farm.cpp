@@ -58,7 +58,9 @@ constexpr Phrase phrases[] = {
     Phrase{"farm.plan.lost", "What works today and no longer with these changes: {pairs}."},
     Phrase{"farm.plan.exact",
            "Proved among these options and the remedies that were found: each set was judged on the farm as it leaves "
-           "it, shared implements, drivelines and guards included; with fewer changes less is reached."},
+           "it. What is changed on an implement, a driveline or a guard counts with every tractor that uses it; with "
+           "fewer "
+           "changes less is reached."},
     Phrase{"farm.plan.bound", "Found step by step and judged on the farm as these changes leave it. A plan that "
                               "reaches more may exist; none with fewer than {n} changes reaches as much."},
     Phrase{
@@ -69,7 +71,8 @@ constexpr Phrase phrases[] = {
     Phrase{"farm.speed.not_needed", "No: no implement of the farm is made for it."},
     Phrase{"farm.speed.covered", "It is needed and there. Made for it, and run by two tractors or more: {implements}."},
     Phrase{"farm.speed.for_backup",
-           "Not to get the work done, but as a backup. Made for it, and run by one tractor only: {single}."},
+           "Yes, and you have it ({tractors}): without the one tractor that runs it this stands still: {single}. On a "
+           "further tractor it is a backup, not needed to get the work done."},
     Phrase{"farm.speed.to_run", "Yes. Made for it, and no tractor can be said to run it: {not_run}."},
     Phrase{"farm.speed.tractors", "Tractors that have this speed: {tractors}."},
     Phrase{"farm.speed.half",
@@ -81,7 +84,11 @@ constexpr Phrase phrases[] = {
     // Money.
     Phrase{"farm.heading.pay", "Does it pay?"},
     Phrase{"farm.pay.yes", "pays"},
+    Phrase{"farm.pay.narrowly", "pays narrowly"},
     Phrase{"farm.pay.no", "does not pay"},
+    Phrase{"farm.pay.not_quite", "does not quite pay"},
+    Phrase{"farm.pay.turns", "The answer for \"{option}\" stands on the edge: one figure a fifth off turns it over "
+                             "({figures})."},
     Phrase{"farm.pay.not_known", "not known whether it pays"},
     Phrase{"farm.pay.missing", "\"{option}\": not known; state {entries}."},
     Phrase{"farm.pay.caption",
