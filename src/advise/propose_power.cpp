@@ -18,7 +18,8 @@ std::optional<Implement> smaller(Implement implement, const assessing::Need& own
   const Machine& machine = *own.machine;
   const bool by_feed = detail::uses_feed(machine);
   const Power fixed = machine.constant + (by_feed ? machine.per_width * implement.width.value_or(Length{}) : Power{});
-  const double share = (wanted / (1.0 + machine.range) - fixed) / (own.power->mean - fixed);
+  const Power mean = own.power->high / own.high_factor; // of the row without its note
+  const double share = (wanted / own.high_factor - fixed) / (mean - fixed);
   if (!(share > 0.0)) return std::nullopt;
   if (by_feed) {
     const MassRate step = tonnes_per_hour(0.1);
@@ -37,13 +38,12 @@ void propose_need(const Situation& now, const assessing::Need& own, Power need, 
   const Power stated = own.power->high;
   if (!(rounded < stated) || rounded < now.options.least_need * stated) return;
   Implement changed = now.value.implement;
-  if (own.machine == nullptr) {
-    changed.power_need = rounded;
-  } else if (const auto less = smaller(changed, own, rounded)) {
+  if (own.row) {
+    const auto less = smaller(changed, own, rounded);
+    if (!less) return;
     changed = *less;
-  } else {
-    return;
   }
+  if (own.stated) changed.power_need = rounded;
   add(proposals, {ChangeKind::less_power,
                   "",
                   {assessing::fact("need", rounded),

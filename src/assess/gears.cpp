@@ -39,30 +39,85 @@ void sort_out(std::vector<std::string>& paths) {
   paths.erase(std::unique(paths.begin(), paths.end()), paths.end());
 }
 
+/// What loads the engine in the work as the case states it, as PTO power, apart by what it goes with.
+struct LoadParts {
+  Power steady;     ///< of the row, whatever the work
+  Power with_width; ///< of the row
+  Power with_feed;  ///< of the row
+  Power hydraulics;
+  Power draft; ///< on the level
+  Power climb;
+};
+
+LoadParts parts_of(const Case& value, const assessing::Need& need) {
+  const Machine& machine = *need.machine;
+  const double high = need.high_factor;
+  LoadParts parts;
+  parts.steady = high * machine.constant;
+  parts.with_width = high * (machine.per_width * value.implement.width.value_or(Length{}));
+  parts.with_feed = high * (machine.per_mass * need.feed.rate);
+  const auto beside = assessing::load_beside_pto(value);
+  if (!beside) return parts;
+  parts.hydraulics = *value.implement.hydraulic_power;
+  Case level = value;
+  level.range.slope = Angle{};
+  parts.draft = *assessing::load_beside_pto(level) - parts.hydraulics;
+  parts.climb = *beside - parts.hydraulics - parts.draft;
+  return parts;
+}
+
+/// How much of what the case states the power carries, where `growing` of the load goes with it and `fixed` does not.
+template <class Q> Q carried(Q stated, Power usable, Power fixed, Power growing) {
+  const Power left = usable - fixed;
+  return left > Power{} ? stated * static_cast<double>(left / growing) : Q{};
+}
+
+/// The same of feed and ground speed where a measurement passes the row: it goes with the feed wholly.
+template <class Q>
+Q carried_as_measured(Q most, Q stated, Power usable, const assessing::Need& need, Power fixed, Power growing) {
+  if (need.measured == nullptr) return most;
+  return std::min(most, carried(stated, usable, fixed, need.power->high + growing));
+}
+
+/// What the answers from the other end wait for: an entry of which they would otherwise be a number without basis.
+std::vector<std::string> missing_of_limits(const Case& value, const assessing::Need& need, const GearUse& use) {
+  if (need.machine == nullptr) return {"implement.machine"};
+  std::vector<std::string> missing = need.missing;
+  for (std::string& path : assessing::missing_beside_pto(value)) missing.push_back(std::move(path));
+  if (!use.suits) missing.emplace_back("implement.input_speed");
+  return missing;
+}
+
 /// The answers from the other end, for the power that the gear surely gives.
 void add_limits_of_work(const Case& stated, GearUse& use) {
-  const assessing::Need need = assessing::need_of(stated.implement);
-  if (need.machine == nullptr || !need.power || !use.available || use.suits != true) return;
+  if (use.suits == false) return;
   const Case value = assessing::with_row_draft(stated);
-  const Machine& machine = *need.machine;
-  const double reserve = assessing::wanted_reserve(value);
-  const auto beside = assessing::load_beside_pto(value);
-  const bool own_draft = assessing::has_own_draft(machine); // which goes with the width
-  const Power power = use.available->low - beside.value_or(Power{}) / (1.0 - reserve);
-  if (!(power > Power{})) { // the rest takes it all
-    if (detail::uses_width(machine) && !own_draft) use.widest = Length{};
-    if (detail::uses_feed(machine)) use.greatest_feed = MassRate{};
+  const assessing::Need need = assessing::need_of(value.implement);
+  const std::vector<std::string> missing = missing_of_limits(value, need, use);
+  use.missing.insert(use.missing.end(), missing.begin(), missing.end());
+  if (!missing.empty() || !use.available) return;
+  const Implement& implement = value.implement;
+  const LoadParts load = parts_of(value, need);
+  const bool drawn = assessing::has_own_draft(*need.machine); // its draft goes with the width
+  const bool fed = detail::uses_feed(*need.machine);
+  const Power usable = (1.0 - assessing::wanted_reserve(value)) * use.available->low;
+  const Power pull = load.draft + load.climb;
+  const Power fixed = load.steady + load.hydraulics;
+  if (detail::uses_width(*need.machine)) {
+    const Power draft = drawn ? load.draft : Power{};
+    use.widest = carried(*implement.width, usable, fixed + load.with_feed + pull - draft, load.with_width + draft);
+  }
+  if (fed) {
+    const MassRate most = carried(*implement.feed_rate, usable, fixed + load.with_width + pull, load.with_feed);
+    use.greatest_feed = carried_as_measured(most, *implement.feed_rate, usable, need, load.hydraulics + pull, Power{});
+  }
+  if (!fed && !drawn) return; // nothing in the row goes with the ground speed
+  if (!value.range.ground_speed) {
+    use.missing.emplace_back("range.ground_speed");
     return;
   }
-  const Length width = value.implement.width.value_or(Length{});
-  const FeedRate feed = need.feed;
-  if (detail::uses_width(machine) && !own_draft) use.widest = widest_implement(machine, power, reserve, feed).safe;
-  if (!detail::uses_feed(machine)) return;
-  MassRate most = greatest_feed(machine, power, reserve, width).safe;
-  if (need.measured != nullptr) most = std::min(most, feed.rate * ((1.0 - reserve) * power / need.power->high));
-  use.greatest_feed = most * (*value.implement.feed_rate / feed.rate);
-  if (value.range.ground_speed && !beside) // the pull would go with the speed
-    use.fastest = *value.range.ground_speed * (most / feed.rate);
+  const Speed most = carried(*value.range.ground_speed, usable, fixed + load.with_width, load.with_feed + pull);
+  use.fastest = carried_as_measured(most, *value.range.ground_speed, usable, need, load.hydraulics, pull);
 }
 
 GearUse use_of(const Case& value, const PtoGear& gear) {

@@ -37,15 +37,15 @@ Stated<EngineLine> stated_line(const Engine& engine) {
   if (engine.curve.empty()) return std::nullopt;
   std::vector<EnginePoint> points;
   for (const CurvePoint& point : engine.curve) points.push_back(engine_point(point));
-  const AngularSpeed rated = points.back().speed;
-  return EngineLine(std::move(points), engine.high_idle.value_or(1.01 * rated));
+  const AngularSpeed last = points.back().speed;
+  return EngineLine(std::move(points), engine.high_idle.value_or(1.01 * last), engine.rated_speed.value_or(last));
 }
 
 /// Power in a gear where the curve is stated.
 GearPower power_on(const EngineLine& line, const TractorPower& tractor, const Engine& engine, AngularSpeed speed) {
   GearPower found;
   found.basis = tractor.basis;
-  if (speed > line.rated().speed && !engine.high_idle) {
+  if (speed > line.points().back().speed && !engine.high_idle) {
     found.missing = {"tractor.engine.high_idle"};
     return found;
   }

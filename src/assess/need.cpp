@@ -40,6 +40,12 @@ Stated<FeedRate> feed_for(const Machine& machine, const Implement& implement, st
   return to_dry ? dry_matter(feed, *implement.moisture) : feed;
 }
 
+/// What the row gives, its note counted where it applies, and at the high end where nobody says whether it does.
+ImplementPower noted(ImplementPower row, double factor, const Stated<bool>& applies) {
+  const double known = applies == true ? factor : 1.0;
+  return {known * row.low, known * row.mean, (applies ? known : factor) * row.high};
+}
+
 /// A measurement that passes the row's upper end takes its place. What is weighed wet counts as dry where its moisture
 /// is not stated: too much rather than too little.
 void raise_to_measured(const Implement& implement, Need& need) {
@@ -68,19 +74,25 @@ bool has_own_draft(const Machine& machine) noexcept { return row_draft(machine) 
 
 Need need_of(const Implement& implement) {
   Need need;
-  if (!implement.machine) {
-    if (implement.power_need)
-      need.power = ImplementPower{*implement.power_need, *implement.power_need, *implement.power_need};
-    return need;
-  }
+  const Stated<Power>& own = implement.power_need;
+  need.stated = own.has_value();
+  if (own) need.power = ImplementPower{*own, *own, *own};
+  if (!implement.machine) return need;
   need.machine = &machine_named(*implement.machine);
   const bool wide = detail::uses_width(*need.machine);
   if (wide && !implement.width) need.missing.emplace_back("implement.width");
   const Stated<FeedRate> feed = feed_for(*need.machine, implement, need.missing);
-  if (feed) need.feed = *feed;
-  if (feed && need.missing.empty())
-    need.power = implement_power(*need.machine, implement.width.value_or(Length{}), *feed);
-  if (need.power) raise_to_measured(implement, need);
+  if (!feed || !need.missing.empty()) return need;
+  need.feed = *feed;
+  const ImplementPower row = implement_power(*need.machine, implement.width.value_or(Length{}), *feed);
+  const double factor = note_factor(*need.machine);
+  need.row = noted(row, factor, implement.note_applies);
+  need.note_applies = implement.note_applies;
+  need.note_open = !own && factor > 1.0 && !implement.note_applies;
+  need.high_factor = (own ? *own : need.row->high) / row.mean;
+  if (own) return need;
+  need.power = need.row;
+  raise_to_measured(implement, need);
   return need;
 }
 
@@ -95,29 +107,61 @@ Case with_row_draft(Case value) {
 Case with_need(const Case& value, Stated<Power> need) {
   Case figure = with_row_draft(value);
   figure.implement.machine.reset();
+  figure.implement.note_applies.reset();
   figure.implement.power_need = need;
   return figure;
 }
+
+namespace {
+
+/// A figure below this share of the row's low end is looked at again: a slip of the unit, or the need of light work.
+constexpr Sourced<double> least_of_row{
+    0.5, {"half of the table's low end, a rule of thumb of this library", Standing::common_practice}};
+
+/// A figure beside the row: whether it can be that of the heaviest work.
+Finding stated_need(const Need& need) {
+  const Amount least = amount_of(least_of_row.value * need.row->low);
+  Finding finding = compare(Check::power_need, amount_of(need.power->mean),
+                            {least, Amount{0.0, Kind::power}, LimitSense::at_least, {}}, "need.stated");
+  if (finding.status != Status::ok) finding.advice = {"need.look_again"};
+  finding.limits.reset(); // there is no stop below nought
+  finding.basis = {need.machine->source, least_of_row.source};
+  finding.facts = {fact("machine", std::string(need.machine->name)), fact("low", need.row->low),
+                   fact("high", need.row->high)};
+  return finding;
+}
+
+/// What the sentence on a need from the row says.
+const char* row_reason(const Need& need, bool sized) {
+  if (need.measured != nullptr) return "need.row_measured";
+  if (!sized) return "need.row_unsized";
+  if (need.note_open) return "need.row_note_open";
+  return need.machine->note.empty() || need.note_applies == false ? "need.row" : "need.row_noted";
+}
+
+} // namespace
 
 void check_need(const Case& value, const Need& need, Findings& findings) {
   if (need.machine == nullptr) {
     findings.not_examined(Check::power_need);
     return;
   }
-  if (!need.power) {
+  if (!need.row) {
     Finding finding = not_known(Check::power_need, "need.unstated", need.missing);
     finding.facts = {fact("machine", std::string(need.machine->name))};
     findings.add(std::move(finding));
     return;
   }
+  if (need.stated) {
+    findings.add(stated_need(need));
+    return;
+  }
   // A draft that the row itself demands and that cannot be reckoned yet would make the tractor too small.
   const auto beside = load_beside_pto(value);
   const bool sized = beside || !has_own_draft(*need.machine);
-  const char* reason = need.measured != nullptr     ? "need.row_measured"
-                       : !sized                     ? "need.row_unsized"
-                       : need.machine->note.empty() ? "need.row"
-                                                    : "need.row_noted";
-  Finding finding = make_finding(Check::power_need, need.measured != nullptr ? Status::caution : Status::ok, reason);
+  const bool open = need.measured != nullptr || need.note_open;
+  Finding finding = make_finding(Check::power_need, open ? Status::caution : Status::ok, row_reason(need, sized));
+  if (need.note_open) finding.advice = {"need.state_note"};
   finding.value = amount_of(need.power->mean);
   finding.basis = {need.machine->source};
   if (need.measured != nullptr) finding.basis.push_back(need.measured->source);
@@ -132,7 +176,10 @@ void check_need(const Case& value, const Need& need, Findings& findings) {
 void soften_where_mean_need_passes(Assessment& at_high, const Assessment& at_mean) {
   for (Finding& finding : at_high.findings) {
     if (!depends_on_need(finding.check) || finding.status != Status::stop) continue;
-    if (worst_of(at_mean, finding.check) != Status::stop) finding.status = Status::caution;
+    if (worst_of(at_mean, finding.check) == Status::stop) continue;
+    finding.status = Status::caution;
+    finding.at_high_need = true;
+    finding.advice.emplace_back("need.high_end");
   }
 }
 
@@ -172,6 +219,10 @@ bool says_nothing_of_load(const Case& value) {
 }
 
 } // namespace
+
+std::vector<std::string> missing_beside_pto(const Case& value) {
+  return says_nothing_of_load(value) ? std::vector<std::string>{} : missing_of_load(value);
+}
 
 Stated<Power> load_beside_pto(const Case& value) {
   if (!missing_of_load(value).empty()) return std::nullopt;

@@ -198,6 +198,29 @@ void check_curve_points(Problems& problems, const std::vector<CurvePoint>& curve
   }
 }
 
+Power power_of(const CurvePoint& point) {
+  return point.power ? *point.power : shaft_power(*point.torque, *point.speed);
+}
+
+/// The point at rated speed: the last one where that is not stated; past the end where none stands there.
+std::size_t rated_point(const Engine& engine) {
+  if (!engine.rated_speed) return engine.curve.size() - 1;
+  const auto at_rated = [&](const CurvePoint& point) { return *point.speed == *engine.rated_speed; };
+  const auto found = std::find_if(engine.curve.begin(), engine.curve.end(), at_rated);
+  return static_cast<std::size_t>(found - engine.curve.begin());
+}
+
+/// Above rated speed the torque falls: one load, one speed.
+void check_governor(Problems& problems, const std::vector<CurvePoint>& curve, std::size_t rated) {
+  const auto torque = [&](std::size_t i) { return shaft_torque(power_of(curve[i]), *curve[i].speed); };
+  for (std::size_t i = rated + 1; i < curve.size(); ++i) {
+    if (torque(i) < torque(i - 1)) continue;
+    problems.push_back({point_path(i), text_of(amount_of(torque(i))),
+                        "on the governor line, less torque than " + point_path(i - 1) + " (" +
+                            text_of(amount_of(torque(i - 1))) + ")"});
+  }
+}
+
 /// Catalogues round powers and torques: within this share of each other they agree. Common practice, no source.
 constexpr double curve_band = 0.03;
 
@@ -210,26 +233,30 @@ void check_curve(Problems& problems, const Tractor& tractor) {
     problems.push_back({"tractor.engine.torque_rise", text_of({*engine.torque_rise, Kind::number}),
                         "nothing beside tractor.engine.curve, which gives it"});
   }
-  const CurvePoint& last = engine.curve.back();
   if (problems.size() != before || told(problems, "tractor.engine.curve")) return;
-  const std::string last_path = point_path(engine.curve.size() - 1) + ".speed";
-  if (engine.rated_speed && *engine.rated_speed != *last.speed) {
-    problems.push_back({last_path, text_of(amount_of(*last.speed)),
-                        "tractor.engine.rated_speed (" + text_of(amount_of(*engine.rated_speed)) +
-                            "), where the curve ends and the governor line begins"});
+  expect_below(problems, (point_path(engine.curve.size() - 1) + ".speed").c_str(), engine.curve.back().speed,
+               engine.high_idle, "tractor.engine.high_idle", [](AngularSpeed w) { return w; });
+  const std::size_t rated = rated_point(engine);
+  if (rated == engine.curve.size()) {
+    problems.push_back({"tractor.engine.rated_speed", text_of(amount_of(*engine.rated_speed)),
+                        "the speed of a point of tractor.engine.curve, where the governor line begins"});
+    return;
   }
-  expect_below(problems, last_path.c_str(), last.speed, engine.high_idle, "tractor.engine.high_idle",
-               [](AngularSpeed w) { return w; });
-  const Power rated = last.power ? *last.power : shaft_power(*last.torque, *last.speed);
-  if (tractor.power && std::abs(*tractor.power / rated - 1.0) > curve_band) {
+  check_governor(problems, engine.curve, rated);
+  const Power power = power_of(engine.curve[rated]);
+  if (tractor.power && std::abs(*tractor.power / power - 1.0) > curve_band) {
     problems.push_back(
         {"tractor.power", text_of(amount_of(*tractor.power)),
-         "the power at the end of tractor.engine.curve (" + text_of(amount_of(rated)) + "), within 3 %"});
+         "the power of tractor.engine.curve at rated speed (" + text_of(amount_of(power)) + "), within 3 %"});
   }
 }
 
-/// One need, from one place: a figure of the manual or a measurement, or the row of the table.
+/// A row that the table has, with what its need goes with. A figure of the manual or a measurement comes before it.
 void check_machine(Problems& problems, const Implement& implement) {
+  if (implement.note_applies && !implement.machine) {
+    problems.push_back({"implement.note_applies", "stands without implement.machine",
+                        "a row of the published table whose note it is"});
+  }
   if (!implement.machine) return;
   const Machine* machine = find_machine(*implement.machine);
   if (machine == nullptr) {
@@ -241,9 +268,9 @@ void check_machine(Problems& problems, const Implement& implement) {
         {"implement.machine", "\"" + *implement.machine + "\"", "a row of the published table; nearest: " + nearest});
     return;
   }
-  if (implement.power_need) {
-    problems.push_back({"implement.machine", "a row of the table beside implement.power_need",
-                        "one of the two: a need that is known is better than the table's"});
+  if (implement.note_applies && !(note_factor(*machine) > 1.0)) {
+    problems.push_back({"implement.note_applies", *implement.note_applies ? "yes" : "no",
+                        "nothing: no note multiplies the need of \"" + std::string(machine->name) + "\""});
   }
   const bool from_wet = implement.feed_basis == FeedBasis::wet && machine->basis == FeedBasis::dry;
   if (!detail::uses_feed(*machine) || !implement.feed_basis || *implement.feed_basis == machine->basis || from_wet)

@@ -102,7 +102,9 @@ template <class V> void fields(V& v, Engine& engine) {
   v.field("high_idle", engine.high_idle, above_zero, "highest engine speed without load");
   v.field("torque_rise", engine.torque_rise, fraction, "peak torque over rated torque, less one: \"25 %\"");
   v.list("curve", engine.curve,
-         "points of the full-load curve by rising speed, the last one at rated speed; in place of torque_rise");
+         "points of the full-load curve by rising speed, in place of torque_rise; one at rated speed (unstated: the "
+         "last), "
+         "those above it on the governor line");
 }
 
 template <class V> void fields(V& v, QuickCoupler& coupler) {
@@ -231,11 +233,16 @@ template <class V> void fields(V& v, Implement& implement) {
            "rotation of the PTO for which it is made, seen facing the end of the tractor's stub");
   v.field("power_need", implement.power_need, some_power, "mean power at the implement's input in the heaviest work");
   v.text("machine", implement.machine,
-         "row of the published table that gives the need instead, such as \"mower-conditioner, disk\"");
+         "row of the published table that gives the need, or that power_need is compared with: "
+         "\"mower-conditioner, disk\"");
   v.field("width", implement.width, above_zero, "working width");
   v.field("feed_rate", implement.feed_rate, above_zero, "material that goes through in the heaviest work: \"20 t/h\"");
   v.choice("feed_basis", implement.feed_basis, "what the feed rate weighs");
   v.field("moisture", implement.moisture, fraction, "water in the wet material, as a share of its mass: \"65 %\"");
+  v.choice(
+      "note_applies", implement.note_applies,
+      "whether the row's note applies: small rectangular baler in straw; forage harvester at half of 9 mm or with a "
+      "recutter screen");
   v.field("peak_factor", implement.peak_factor, at_least_one, "peak torque over mean torque at the input");
   v.field("torque_swing", implement.torque_swing, fraction,
           "how far the torque swings about its mean in steady work, once a turn: \"30 %\"");

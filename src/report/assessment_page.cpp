@@ -60,6 +60,9 @@ Verdict verdict_block(const Assessment& assessment, UnitStyle style) {
     const std::string reason = rendering::sentence(group.front()->reason, *group.front(), style);
     verdict.lines.emplace_back(say("headline.one_reason", {{"n", std::to_string(group.size())}, {"reason", reason}}));
   }
+  const auto softened = std::count_if(assessment.findings.begin(), assessment.findings.end(),
+                                      [](const Finding& finding) { return finding.at_high_need; });
+  if (softened > 0) verdict.lines.emplace_back(say("headline.high_need", {{"n", std::to_string(softened)}}));
   const std::size_t entries = entries_to_state(assessment).size();
   if (entries > 0) verdict.lines.emplace_back(say("headline.state", {{"n", std::to_string(entries)}}));
   return verdict;
@@ -307,6 +310,7 @@ FindingBlock finding_block(Page& page, const Finding& finding, UnitStyle style) 
   const bool with_condition = brief && !condition.empty();
   block.lines.emplace_back(with_condition ? say("finding.worst", {{"reason", reason}, {"condition", condition}})
                                           : reason);
+  if (finding.at_high_need) block.lines.emplace_back(say("finding.at_high_need"));
   return block;
 }
 

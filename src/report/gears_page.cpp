@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -149,6 +150,19 @@ std::string run_up_text(const EconomyAnswer& answer, UnitStyle style) {
   return text;
 }
 
+/// What the answers from the other end wait for, where the case names a row of the table; empty where they are given.
+std::string entries_for_limits(const Assessment& assessment) {
+  if (assessment.find(Check::power_need) == nullptr) return "";
+  std::set<std::string> entries;
+  for (const GearUse& gear : assessment.gears) {
+    if (gear.suits == false || gear.widest || gear.greatest_feed) continue;
+    entries.insert(gear.missing.begin(), gear.missing.end());
+  }
+  std::string text;
+  for (const std::string& entry : entries) text += (text.empty() ? "" : ", ") + entry;
+  return text;
+}
+
 } // namespace
 
 std::vector<std::string> economy_sentences(const EconomyAnswer& answer, UnitStyle style) {
@@ -169,6 +183,10 @@ void add_gears(Page& page, const Assessment& assessment, UnitStyle style) {
   if (std::none_of(assessment.gears.begin(), assessment.gears.end(), says)) return;
   page.add(Heading{1, say("heading.gears")});
   page.add(gears_table(assessment.gears, style));
+  const LimitsOfWork limits = limits_in(assessment.gears);
+  if (limits.width || limits.feed || limits.speed) page.add(Paragraph{say("gears.each_alone")});
+  const std::string entries = entries_for_limits(assessment);
+  if (!entries.empty()) page.add(Paragraph{say("gears.limits_not_known", {{"entries", entries}})});
   if (!assessment.economy) return;
   List list;
   for (std::string& sentence : economy_sentences(*assessment.economy, style))

@@ -164,10 +164,16 @@ TEST_CASE("entries that contradict each other are problems") {
           "a torque and a power");
     CHECK(problem({{{"speed", "1400 r/min"}, {"torque", "-3 N·m"}}, rated}, "/tractor/power", "58 kW").path ==
           "tractor.engine.curve[0].torque");
-    CHECK(problem({low, {{"speed", "2100 r/min"}, {"power", "58 kW"}}}).path == "tractor.engine.curve[1].speed");
+    CHECK(problem({low, {{"speed", "2100 r/min"}, {"power", "58 kW"}}}).path == "tractor.engine.rated_speed");
+    const CaseProblem rising = problem({low, rated, {{"speed", "2300 r/min"}, {"torque", "260 N·m"}}});
+    CHECK(rising.path == "tractor.engine.curve[2]");
+    CHECK(rising.value == "260 N·m");
+    CHECK(rising.expected == "on the governor line, less torque than tractor.engine.curve[1] (252 N·m)");
+    CHECK(problem({low, rated, {{"speed", "2350 r/min"}, {"torque", "20 N·m"}}}).path ==
+          "tractor.engine.curve[2].speed"); // where high idle stands
     const CaseProblem weak = problem({low, {{"speed", "2200 r/min"}, {"power", "50 kW"}}});
     CHECK(weak.path == "tractor.power");
-    CHECK(weak.expected == "the power at the end of tractor.engine.curve (50.0 kW), within 3 %");
+    CHECK(weak.expected == "the power of tractor.engine.curve at rated speed (50.0 kW), within 3 %");
     CHECK(problem({low, rated}, "/tractor/engine/torque_rise", "28 %").path == "tractor.engine.torque_rise");
   }
   SUBCASE("a tube without wall") {

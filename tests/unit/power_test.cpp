@@ -171,6 +171,32 @@ TEST_CASE("under load the engine slows along the governor line, then lugs") {
                        InputError);
 }
 
+TEST_CASE("a governor line of several points is kept, and the rated point is then not the last") {
+  const std::vector<EnginePoint> points = {{rpm(1400), newton_metres(400)},
+                                           {rpm(2200), newton_metres(300)},
+                                           {rpm(2260), newton_metres(240)},
+                                           {rpm(2300), newton_metres(80)}};
+  const EngineLine line(points, rpm(2350), rpm(2200));
+  CHECK(line.rated_speed() == rpm(2200));
+  CHECK_CLOSE(line.rated_power().power.value(), shaft_power(newton_metres(300), rpm(2200)).value(), 1e-14);
+  CHECK(line.peak().torque == newton_metres(400));
+  // Half way between its points, where one straight line to high idle would give 140 N·m at 2280 r/min.
+  CHECK_CLOSE(line.torque_at(rpm(2230)).value.value(), 270.0, 1e-12);
+  CHECK_CLOSE(line.torque_at(rpm(2280)).value.value(), 160.0, 1e-12);
+  CHECK_CLOSE(line.torque_at(rpm(2325)).value.value(), 40.0, 1e-12);
+  for (const double n : {1500.0, 2210.0, 2270.0, 2340.0}) { // the speed under what it gives at a speed is that speed
+    CHECK_CLOSE(in(line.speed_under(line.torque_at(rpm(n)).value).value, unit::rpm), n, 1e-12);
+  }
+  CHECK(EngineLine(points, rpm(2350)).rated_speed() == rpm(2300)); // unstated: the last point
+  CHECK_THROWS_WITH_AS(EngineLine(points, rpm(2350), rpm(2250)),
+                       doctest::Contains("EngineLine: rated_speed = 235.619449 rad/s; allowed: the speed of one of"),
+                       InputError);
+  CHECK_THROWS_WITH_AS(
+      EngineLine({{rpm(2200), newton_metres(300)}, {rpm(2300), newton_metres(300)}}, rpm(2350), rpm(2200)),
+      doctest::Contains("on the governor line, below the one before"), InputError);
+  CHECK_THROWS_AS(EngineLine(points, rpm(2300), rpm(2200)), InputError);
+}
+
 TEST_CASE("the greatest power may lie below rated speed") {
   // Torque falls from 1.5 to 1 between half and full speed: T n = (2 - n) n rises up to n = 1.
   const EngineLine at_rated({{rpm(1000), newton_metres(300)}, {rpm(2000), newton_metres(200)}}, rpm(2100));
@@ -437,6 +463,16 @@ TEST_CASE("a width or feed that the need goes with must be stated") {
     CHECK_THROWS_AS(implement_power(baler, metres(0), wet_feed(tonnes_per_hour(bad))), InputError);
     CHECK_THROWS_AS(implement_power(mower, metres(2), wet_feed(tonnes_per_hour(bad))), InputError);
   }
+}
+
+TEST_CASE("a note multiplies the need of the rows that have one") {
+  CHECK(note_factor(machine_named("baler, small rectangular")) == 1.20);
+  CHECK(note_factor(machine_named("forage harvester, corn silage")) == 1.25);
+  CHECK(note_factor(machine_named("combine, corn")) == 1.0); // a note that takes off
+  CHECK(note_factor(machine_named("potato harvester")) == 1.0);
+  const auto multiplied =
+      std::count_if(machines().begin(), machines().end(), [](const Machine& m) { return note_factor(m) > 1.0; });
+  CHECK(multiplied == 4);
 }
 
 TEST_CASE("a user's own machine") {

@@ -125,6 +125,7 @@ struct Finding {
   std::vector<const char*> advice;  ///< ids of what to change
   std::vector<Fact> facts;          ///< what explanation and advice mention
   std::vector<std::string> missing; ///< paths of the case document that would have to be stated
+  bool at_high_need = false;        ///< a stop at the high end of the table's need, a caution because its mean passes
 };
 
 /// A check that was not examined because the case says nothing of its subject, and what would have to be stated.

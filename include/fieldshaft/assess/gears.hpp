@@ -28,12 +28,14 @@ struct GearUse {
   std::optional<Interval<Power>> available;     ///< PTO power at the gear's engine speed
   std::optional<Length> widest;                 ///< with the reserve, at the high need by the table; where it suits
   std::optional<MassRate> greatest_feed;        ///< the same
-  std::optional<Speed> fastest;                 ///< at which that feed comes in; not where the case states a pull
+  std::optional<Speed> fastest;                 ///< in the same crop at the same width, the pull as stated at any speed
   std::vector<std::string> missing;             ///< entries without which something stays empty
 };
 
 /// Every gear of the tractor, in the order of the case. `never_pass` is rounded down to whole r/min. Width, feed and
-/// ground speed are those of widest_implement, greatest_feed and fastest_work, where the case names a row of the table.
+/// ground speed are those of widest_implement, greatest_feed and fastest_work, where the case names a row of the table,
+/// beside pull, climb and hydraulics; a need that is stated too scales the row. While an entry that they need is not
+/// stated they stay empty and `missing` names it: nothing counts as nothing by itself.
 std::vector<GearUse> gear_uses(const Case& value);
 
 /// How the machine is used, for the money.

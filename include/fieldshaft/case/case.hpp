@@ -107,7 +107,8 @@ struct TractorPto {
   Stated<GuardState> other_stub_cap; ///< over the stub that stands out unused, where two do
 };
 
-/// A point of the full-load curve: torque of the engine or its power, of the basis that `Tractor::power_basis` names.
+/// A point of the full-load curve or the governor line: torque of the engine or its power, of the basis that
+/// `Tractor::power_basis` names.
 struct CurvePoint {
   Stated<AngularSpeed> speed; ///< of the engine
   Stated<Torque> torque;      ///< at the engine's speed; one of the two
@@ -118,7 +119,7 @@ struct Engine {
   Stated<AngularSpeed> rated_speed;
   Stated<AngularSpeed> high_idle;
   Stated<double> torque_rise;    ///< (peak torque - rated torque) / rated torque
-  std::vector<CurvePoint> curve; ///< in place of it: by rising speed, the last point at rated speed; none: not known
+  std::vector<CurvePoint> curve; ///< in place of it: by rising speed, one at rated speed, the governor line above it
 };
 
 /// A coupler between the ends of the links and the implement.
@@ -246,11 +247,12 @@ struct Implement {
   Stated<AngularSpeed> input_speed;
   Stated<Rotation> rotation; ///< that the PTO must have for it, seen facing the end of the tractor's stub
   Stated<Power> power_need;
-  Stated<std::string> machine; ///< row of the published table that gives the need in place of power_need
+  Stated<std::string> machine; ///< row of the published table: gives the need, or is what power_need is compared with
   Stated<Length> width;        ///< working width
   Stated<MassRate> feed_rate;
   Stated<FeedBasis> feed_basis; ///< what the feed rate weighs
   Stated<double> moisture;      ///< of the wet material: water over the whole
+  Stated<bool> note_applies;    ///< what the row's note multiplies its need for: straw, a short chop
   Stated<double> peak_factor;   ///< peak torque over mean torque at the input
   Stated<double> torque_swing;  ///< how far the torque swings about its mean in steady work, as a share of it
   Stated<Power> permitted_power;

@@ -31,34 +31,47 @@ auto find_by_name(const Table& table, std::string_view name) noexcept -> decltyp
   return nullptr;
 }
 
-/// Whether every word of `wanted` (both in small letters) stands in `name`; a plural s does not matter.
-inline bool holds_words(std::string_view name, std::string_view wanted) {
-  bool any = false;
-  while (!wanted.empty()) {
-    const std::size_t end = wanted.find_first_of(" ,-");
-    std::string_view word = wanted.substr(0, end);
-    wanted = end == std::string_view::npos ? std::string_view{} : wanted.substr(end + 1);
-    if (word.size() > 3 && word.back() == 's') word.remove_suffix(1);
-    if (word.empty()) continue;
-    any = true;
-    if (name.find(word) == std::string_view::npos) return false;
+/// The words of a text in small letters, without a plural s.
+inline std::vector<std::string> words_of(std::string_view text) {
+  std::vector<std::string> words;
+  while (!text.empty()) {
+    const std::size_t end = text.find_first_of(" ,-");
+    std::string word = lower_case(text.substr(0, end));
+    text = end == std::string_view::npos ? std::string_view{} : text.substr(end + 1);
+    if (word.size() > 3 && word.back() == 's') word.pop_back();
+    if (!word.empty()) words.push_back(std::move(word));
   }
-  return any;
+  return words;
 }
 
-/// The names that hold all words of a text, else the one that is spelt most like it.
+/// By how many hundredths of its letters a word misses the one of a name that is most like it; wholly where less than
+/// half is alike.
+inline std::size_t hundredths_missed(const std::string& word, const std::string& name) {
+  if (name.find(word) != std::string::npos) return 0;
+  std::size_t fewest = word.size();
+  for (const std::string& known : words_of(name)) fewest = std::min(fewest, edit_distance(known, word));
+  return 2 * fewest > word.size() ? 100 : 100 * fewest / word.size();
+}
+
+/// The names that miss the words of a text by least, in whatever order they stand; where no word is alike the one name
+/// that is spelt most like the whole.
 template <class Table> std::vector<std::string_view> nearest_names(const Table& table, std::string_view name) {
-  const std::string wanted = lower_case(name);
+  const std::vector<std::string> wanted = words_of(name);
+  std::size_t fewest = 100 * wanted.size();
   std::vector<std::string_view> nearest;
   std::string_view closest;
-  std::size_t fewest = 0;
+  std::size_t edits = 0;
   for (const auto& entry : table) {
     const std::string known = lower_case(entry.name);
-    if (holds_words(known, wanted)) nearest.push_back(entry.name);
-    const std::size_t edits = edit_distance(known, wanted);
-    if (closest.empty() || edits < fewest) {
+    std::size_t missed = 0;
+    for (const std::string& word : wanted) missed += hundredths_missed(word, known);
+    if (missed < fewest) nearest.clear();
+    if (missed < fewest || (missed == fewest && !nearest.empty())) nearest.push_back(entry.name);
+    fewest = std::min(fewest, missed);
+    const std::size_t apart = edit_distance(known, lower_case(name));
+    if (closest.empty() || apart < edits) {
       closest = entry.name;
-      fewest = edits;
+      edits = apart;
     }
   }
   if (nearest.empty()) nearest.push_back(closest);

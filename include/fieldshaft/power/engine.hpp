@@ -6,6 +6,7 @@
 #include <fieldshaft/power/basis.hpp>
 #include <fieldshaft/power/torque.hpp>
 
+#include <optional>
 #include <vector>
 
 namespace fieldshaft {
@@ -20,13 +21,15 @@ struct EnginePoint {
 /// What an engine can give at full throttle, as it reaches the PTO: at every engine speed the PTO power over the engine
 /// speed. A curve measured at the flywheel is brought here with a share (see basis.hpp) that the caller names.
 ///
-/// From the lowest point to the last one, rated speed, the full-load curve runs straight from point to point; above it
-/// the governor line falls straight to no torque at high idle. Below the lowest point nothing is known.
+/// From the lowest point to rated speed the full-load curve runs straight from point to point; above it the governor
+/// line falls from point to point, and straight from the last one to no torque at high idle. Below the lowest point
+/// nothing is known.
 class EngineLine {
 public:
-  /// points     speeds strictly increasing, above 0; torques above 0; at least one, the last one at rated speed
-  /// high_idle  engine speed without load at full throttle [rad/s], above the rated speed
-  EngineLine(std::vector<EnginePoint> points, AngularSpeed high_idle)
+  /// points       speeds strictly increasing, above 0; torques above 0, and falling above rated speed; at least one
+  /// high_idle    engine speed without load at full throttle [rad/s], above every point
+  /// rated_speed  that of one of the points [rad/s]; unstated, of the last one: a governor line without points
+  EngineLine(std::vector<EnginePoint> points, AngularSpeed high_idle, std::optional<AngularSpeed> rated_speed = {})
       : points_(std::move(points)), high_idle_(high_idle) {
     constexpr const char* function = "EngineLine";
     if (points_.empty()) fail_input(function, "points", "none", "at least one point");
@@ -42,12 +45,20 @@ public:
     }
     check::finite(high_idle.value(), {function, "high_idle", "rad/s"});
     if (!(high_idle > before)) {
-      check::fail_bound({function, "high_idle", "rad/s"}, high_idle.value(), "above the rated speed, ", before.value());
+      check::fail_bound({function, "high_idle", "rad/s"}, high_idle.value(), "above the rated speed and every point, ",
+                        before.value());
+    }
+    rated_ = place_of_rated(rated_speed.value_or(before));
+    for (std::size_t i = rated_ + 1; i < points_.size(); ++i) {
+      if (points_[i].torque < points_[i - 1].torque) continue;
+      check::fail_bound({function, "points.torque", "N·m"}, points_[i].torque.value(),
+                        "on the governor line, below the one before, ", points_[i - 1].torque.value());
     }
   }
 
   const std::vector<EnginePoint>& points() const noexcept { return points_; }
-  const EnginePoint& rated() const noexcept { return points_.back(); }
+  const EnginePoint& rated() const noexcept { return points_[rated_]; }
+  AngularSpeed rated_speed() const noexcept { return rated().speed; }
   AngularSpeed high_idle() const noexcept { return high_idle_; }
   PtoPower rated_power() const { return {text::shaft_power(rated().torque, rated().speed)}; }
 
@@ -69,8 +80,8 @@ public:
     if (speed > high_idle_) return {Torque{}, "above high idle: the load drives the engine"};
     std::size_t above = 1;
     while (above < points_.size() && speed > points_[above].speed) ++above;
-    const EnginePoint& low = points_.size() == 1 || speed > rated().speed ? rated() : points_[above - 1];
-    const EnginePoint high = &low == &rated() ? EnginePoint{high_idle_, Torque{}} : points_[above];
+    const EnginePoint& low = points_[above - 1];
+    const EnginePoint high = above == points_.size() ? EnginePoint{high_idle_, Torque{}} : points_[above];
     const double part = (speed - low.speed) / (high.speed - low.speed);
     return {(1.0 - part) * low.torque + part * high.torque};
   }
@@ -116,6 +127,14 @@ public:
   }
 
 private:
+  std::size_t place_of_rated(AngularSpeed rated_speed) const {
+    for (std::size_t i = 0; i < points_.size(); ++i) {
+      if (points_[i].speed == rated_speed) return i;
+    }
+    fail_input("EngineLine", "rated_speed", check::text_of(rated_speed.value(), "rad/s"),
+               "the speed of one of the points");
+  }
+
   /// Where torque times speed is greatest on a straight piece: the vertex of a parabola, kept inside the piece.
   static AngularSpeed speed_of_greatest_power(const EnginePoint& slow, const EnginePoint& fast) {
     const double run = (fast.speed - slow.speed).value();
@@ -128,6 +147,7 @@ private:
 
   std::vector<EnginePoint> points_;
   AngularSpeed high_idle_;
+  std::size_t rated_ = 0;
 };
 
 /// An engine line from what a data sheet states: rated power, torque rise and two or three speeds.

@@ -148,6 +148,16 @@ inline constexpr Sourced<double> short_chop_factor{
 inline constexpr Sourced<Power> pulled_combine_saving{kilowatts(10.0),
                                                       {"ASABE D497, table 2, note on combines", Standing::from_memory}};
 
+/// What the note of a row multiplies the need by, where what it names is so [-]; 1 for a row without such a note.
+///
+///   machine  of the table; of a user's own machine, which has no note, 1
+/// Straw: 1.20 (small rectangular baler). Half of the 9 mm length of cut, or a recutter screen: 1.25 (forage
+/// harvesters). Source: D497, table 2, notes, from memory. Example: "baler, small rectangular": 1.20.
+constexpr double note_factor(const Machine& machine) noexcept {
+  if (machine.note == detail::straw_note) return straw_factor.value;
+  return machine.note == detail::chop_note ? short_chop_factor.value : 1.0;
+}
+
 /// The machine of that name; null if the table has none. Large and small letters are the same.
 inline const Machine* find_machine(std::string_view name) noexcept { return detail::find_by_name(machines(), name); }
 

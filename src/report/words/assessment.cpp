@@ -19,7 +19,9 @@ constexpr Phrase phrases[] = {
     Phrase{"headline.stop_and_unknown",
            ": {objections} in {checks}, {unknown} not known. Do not run this combination as it is."},
     Phrase{"headline.not_known", ": {unknown} of {checks} cannot be decided with what the case states."},
-    Phrase{"headline.caution", ": no objection in {checks}, {cautions}."},
+    Phrase{"headline.caution", ": {cautions} in {checks}."},
+    Phrase{"headline.high_need", "At the high end of the table's need {n} of the cautions would be a stop: only at its "
+                                 "mean do they pass."},
     Phrase{"headline.ok", " in {checks}."},
     Phrase{"headline.one_reason", "{n} of those not known have one reason: {reason}"},
     Phrase{"headline.state",

@@ -23,6 +23,10 @@ constexpr Phrase phrases[] = {
     Phrase{"gears.nothing", "nothing"},
     Phrase{"gears.not_known", "not known"},
     Phrase{"gears.none", "-"},
+    Phrase{"gears.each_alone",
+           "Width, feed and ground speed stand each for itself, everything else being as the case states it."},
+    Phrase{"gears.limits_not_known",
+           "How wide, how fast or how many tonnes an hour each gear carries is not known; state {entries}."},
     Phrase{"economy.fits", "Economy PTO: the work fits in \"{economy}\" with its reserve, at {economy_engine} of the "
                            "engine in place of {plain_engine} in \"{plain}\" (power there: {power})."},
     Phrase{"economy.fits_barely",

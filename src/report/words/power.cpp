@@ -51,6 +51,27 @@ constexpr Phrase phrases[] = {
            "Everything is judged at the high end; a stop is raised where the average is too much already. With the "
            "wanted reserve, and with pull, climb and hydraulics where all of them are stated, the high end asks for a "
            "tractor of at least {tractor} at the PTO."},
+    Phrase{
+        "need.row_note_open",
+        "The published table gives a \"{machine}\" {low} to {high} at its input, {value} on average. Its note may "
+        "apply "
+        "({note}): the high end counts it, the low end and the average do not. Everything is judged at the high end; a "
+        "stop is raised where the average is too much already. With the wanted reserve, and with pull, climb and "
+        "hydraulics where all of them are stated, the high end asks for a tractor of at least {tractor} at the PTO."},
+    Phrase{"need.state_note",
+           "State with implement.note_applies whether the note of the table's row is so here: {note}."},
+    Phrase{"need.stated",
+           "The case states {value}; for a \"{machine}\" of this size the published table gives {low} to "
+           "{high}. The stated figure counts."},
+    Phrase{"need.look_again",
+           "Look at the stated need again: less than half of the table's low end ({low}) is what a slip of the unit, a "
+           "need of light work or a machine that runs empty looks like. The heaviest work counts."},
+    Phrase{"need.high_end", "Find out what the implement really needs, from its manual or by measuring: at the high "
+                            "end of the table's need "
+                            "the power or the strength is not enough, only at its mean."},
+    Phrase{"finding.at_high_need",
+           "Beyond the limit for a stop at the high end of the table's need; a caution because its "
+           "mean passes."},
     Phrase{"need.row_unsized",
            "The published table gives a \"{machine}\" {low} to {high} at its input, {value} on average ({note}). How "
            "large a tractor that asks for is not known before ground speed, climb, hydraulics, ground and what drives "
