@@ -152,6 +152,7 @@ std::vector<Fact> facts_of(const CutAnswer& answer, const DrivelineOverRange& ra
                              fact("missing_tube", tubes.missing_tube),
                              fact("least_by_any_rule", any_rule.low),
                              fact("greatest_by_any_rule", any_rule.high),
+                             fact("least_overlap", rules.strictest.minimum_overlap.value),
                              fact("looser_overlap", rules.loosest.minimum_overlap.value),
                              fact("looser_clearance", rules.loosest.clearance.value),
                              fact("rule", PhraseId{answer.rule})};

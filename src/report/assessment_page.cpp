@@ -334,10 +334,10 @@ Page page_of(const Assessment& assessment, UnitStyle style) {
   page.add(verdict_block(assessment, style));
   page.add(names_block(assessment));
   add_changes(page, assessment, style);
-  // Why it may not run stands on the sheet that is taken to the yard.
+  // Why it may not run, and the cautions, stand on the first sheet, which is taken to the yard.
   add_findings(page, assessment, Status::stop, {1, say("heading.stop")}, style);
-  add_entries(page, entries);
   add_cautions(page);
+  add_entries(page, entries);
   add_gears(page, assessment, style);
   add_unknowns(page, assessment, entries, style);
   add_findings(page, assessment, Status::caution, {1, say("heading.caution")}, style);

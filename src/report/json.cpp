@@ -202,7 +202,10 @@ Json finding_json(const Finding& finding, UnitStyle style) {
   if (finding.state != MachineState::any) json["state"] = state_name(finding.state);
   if (finding.pose) json["pose"] = pose_json(*finding.pose);
   json["facts"] = Json::object();
-  for (const Fact& fact : finding.facts) json["facts"][fact.name] = fact_json(fact, style);
+  for (const Fact& fact : finding.facts) {
+    const auto* phrase = std::get_if<PhraseId>(&fact.value); // may mention other facts
+    json["facts"][fact.name] = phrase != nullptr ? Json(sentence(phrase->id, finding, style)) : fact_json(fact, style);
+  }
   json["advice"] = Json::array();
   for (const char* id : finding.advice) json["advice"].push_back({{"id", id}, {"text", sentence(id, finding, style)}});
   json["missing"] = finding.missing;

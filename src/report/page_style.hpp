@@ -73,7 +73,7 @@ footer { margin-top: 1.2rem; padding-top: .3rem; border-top: 1px solid var(--lin
   .sheet { break-before: page; }
   h3, h4 { font-size: 8.5pt; break-after: avoid; }
   p { margin: 1pt 0; }
-  ol, ul { margin: 1pt 0; padding-left: 14pt; }
+  ol, ul { margin: 1pt 0; padding-left: 18pt; }
   li { margin: 1pt 0; }
   dl { margin: 3pt 0; gap: 0 8pt; }
   .verdict { margin-bottom: 4pt; padding: 3pt 6pt; border-width: 3pt; }

@@ -66,14 +66,17 @@ std::string fact_text(const Fact& fact, UnitStyle style) {
 }
 
 std::string sentence(std::string_view id, const Finding& finding, UnitStyle style) {
-  return say(id, [&](std::string_view name) -> std::optional<std::string> {
+  const report_texts::ValueOf value_of = [&](std::string_view name) -> std::optional<std::string> {
     if (name == "value" && finding.value) return to_string(*finding.value, style);
     if (name == "limit" && finding.limit) return to_string(*finding.limit, style);
     for (const Fact& fact : finding.facts) {
-      if (name == fact.name) return fact_text(fact, style);
+      if (name != fact.name) continue;
+      const auto* named = std::get_if<PhraseId>(&fact.value); // whose own placeholders are the finding's too
+      return named != nullptr ? say(named->id, value_of) : fact_text(fact, style);
     }
     return std::nullopt;
-  });
+  };
+  return say(id, value_of);
 }
 
 std::string condition(const Finding& finding, UnitStyle style) {

@@ -104,6 +104,23 @@ TEST_CASE("metric and US reports differ in their figures and say which they are"
   CHECK(nlohmann::json::parse(to_json(assessment, UnitStyle::us))["units"] == "us");
 }
 
+TEST_CASE("in US units no rule and no amount stays metric, and the cautions come before the entries to state") {
+  for (const Assessment& assessment : example_assessments()) {
+    CAPTURE(assessment.title);
+    Assessment nameless = assessment; // names may hold a size: "rotary cutter, 2.1 m"
+    nameless.title = nameless.tractor = nameless.implement = nameless.note = "";
+    std::string text = to_text(nameless, UnitStyle::us);
+    text.erase(std::min(text.size(), text.find("Where the limits come from"))); // sources are quoted as printed
+    for (const char* unit : {" mm", " kW", " N·m", " MPa", " kN", " m/s"}) {
+      CAPTURE(unit);
+      CHECK(text.find(unit) == std::string::npos);
+    }
+    const std::size_t cautions = text.find("\nBefore any work on it\n");
+    REQUIRE(cautions != std::string::npos);
+    CHECK(cautions < text.find("\nWhat to state in the case\n"));
+  }
+}
+
 TEST_CASE("a text report is at most 100 characters wide") {
   std::vector<Assessment> assessments = example_assessments();
   assessments.front().note = std::string(333, 'x') + " " + std::string(101, 'y');

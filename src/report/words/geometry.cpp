@@ -51,7 +51,7 @@ constexpr Phrase phrases[] = {
     Phrase{"cut.check_by_hand",
            "Before any cut and after it, check by hand at both extremes, engine off, key out: {longest_at} and "
            "{shortest_at}."},
-    Phrase{"cut.rule.least", "rule of common practice: 150 mm stay in overlap"},
+    Phrase{"cut.rule.least", "rule of common practice: {least_overlap} stay in overlap"},
     Phrase{"cut.rule.third", "rule of common practice: one third of the tube stays in overlap"},
     Phrase{"cut.rule.stated", "rule: overlap as the case states it"},
     // Guard tubes.
