@@ -36,6 +36,7 @@ bool has_remedies(Check check) {
   case Check::simulated_start:
   case Check::clutch_heat:
   case Check::simulated_blockage:
+  case Check::braked_stop:
   case Check::resonance:
   case Check::root_torsion:
   case Check::root_torsion_at_angle:
@@ -55,6 +56,7 @@ bool has_remedies(Check check) {
   case Check::joint_lock:
   case Check::angle_difference:
   case Check::speed_variation:
+  case Check::inertia_excitation:
   case Check::yoke_phase:
   case Check::joint_torque_swing:
   case Check::whirling:

@@ -92,6 +92,7 @@ void propose_hitch(const Situation& now, const Finding& finding, Proposals& prop
   case Check::turning_angle:
   case Check::angle_difference:
   case Check::speed_variation:
+  case Check::inertia_excitation:
   case Check::joint_torque_swing:
   case Check::pulsing_torque: propose_equal_angles(now, proposals); break;
   case Check::joint_bearing_life:

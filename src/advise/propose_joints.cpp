@@ -60,6 +60,7 @@ void propose_joints(const Situation& now, const Finding& finding, Proposals& pro
     propose_yokes_in_line(now, proposals);
     propose_wide_angle(now, true, true, proposals);
     break;
+  case Check::inertia_excitation:
   case Check::root_torsion_at_angle:
   case Check::fatigue_life:
   case Check::tube_torsion:

@@ -140,6 +140,7 @@ bool of_geometry(const Case& value, Check check) {
   case Check::joint_lock:
   case Check::angle_difference:
   case Check::speed_variation:
+  case Check::inertia_excitation:
   case Check::joint_torque_swing:
   case Check::overlap:
   case Check::clearance: return true;
@@ -161,7 +162,8 @@ void propose_range(const Situation& now, const Finding& finding, Proposals& prop
   const bool bends = finding.check == Check::root_torsion_at_angle;
   if (state == MachineState::any || !(of_geometry(now.value, finding.check) || bends)) return;
   const bool only_driven = finding.check == Check::turning_angle || finding.check == Check::speed_variation ||
-                           finding.check == Check::joint_torque_swing || bends;
+                           finding.check == Check::inertia_excitation || finding.check == Check::joint_torque_swing ||
+                           bends;
   if (state == MachineState::turning && only_driven) propose_rest(now, proposals);
   propose_turn(now, finding, state, proposals);
   propose_lift(now, finding, state, proposals);

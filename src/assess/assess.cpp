@@ -38,6 +38,7 @@ const char* check_id(Check check) noexcept {
   case Check::simulated_start: return "start.simulated_peak";
   case Check::clutch_heat: return "start.clutch_heat";
   case Check::simulated_blockage: return "start.blocked_rotor";
+  case Check::braked_stop: return "start.braked_stop";
   case Check::pulsing_torque: return "strength.pulsing_torque";
   case Check::joint_bearing_life: return "strength.joint_bearing_life";
   case Check::fatigue_life: return "strength.fatigue_life";
@@ -50,6 +51,7 @@ const char* check_id(Check check) noexcept {
   case Check::wide_angle_centre: return "joint.wide_angle_centre";
   case Check::angle_difference: return "joint.angle_difference";
   case Check::speed_variation: return "joint.speed_variation";
+  case Check::inertia_excitation: return "joint.inertia_excitation";
   case Check::chain_variation: return "joint.chain_variation";
   case Check::yoke_phase: return "joint.yoke_phase";
   case Check::joint_torque_swing: return "joint.torque_swing";
@@ -134,6 +136,7 @@ bool rests_on_joint_angles(const Case& value, Check check) {
   case Check::simulated_start: // with the pair of joints
   case Check::clutch_heat:
   case Check::simulated_blockage:
+  case Check::braked_stop:
   case Check::pulsing_torque:
   case Check::fatigue_life: return true;
   case Check::joint_bearing_life: return assessing::life_goes_by_positions(value);
@@ -170,8 +173,9 @@ void doubt_where_ground_driven(const Case& value, Assessment& assessment) {
   if (value.tractor.pto.drive.value_or(PtoDrive::engine) == PtoDrive::engine) return;
   doubt(assessment, "drive.judge_later", [](Check check) {
     return check == Check::pto_speed || check == Check::stub_and_lever || check == Check::whirling ||
-           check == Check::speed_variation || between(check, Check::interface_power, Check::fatigue_life) ||
-           check == Check::branch_strength || between(check, Check::resonance, Check::run_down);
+           check == Check::speed_variation || check == Check::inertia_excitation ||
+           between(check, Check::interface_power, Check::fatigue_life) || check == Check::branch_strength ||
+           between(check, Check::resonance, Check::run_down);
   });
 }
 

@@ -17,14 +17,28 @@ namespace {
 constexpr Source life_source{"ISO 281 basic rating life, the bearing swinging by four joint angles in each turn",
                              Standing::textbook};
 
-/// Angle of the cross that swings more in work, every measurement within its tolerance; a wide-angle joint shares its
-/// angle between two crosses.
-Angle working_cross_angle(const Case& value, const StateExtremes& working) {
+/// No machine of the trade lasts so long: what the formula gives beyond is no number to plan with.
+constexpr Sourced<Time> longest_told_life{
+    seconds(1e5 * 3600.0),
+    {"no life above 100,000 h is told as a number: a rule of thumb of this library", Standing::common_practice}};
+
+/// Less of the working time under the heaviest work is doubted.
+constexpr Sourced<double> least_heaviest_share{
+    0.05,
+    {"at least 5 % of the working time under the heaviest work: a rule of thumb and default of this library",
+     Standing::common_practice}};
+
+/// The more bent cross of a front and a rear joint; a wide-angle joint shares its angle between two crosses.
+Angle cross_angle(const Case& value, Angle front, Angle rear) {
   const auto cross = [](Stated<JointKind> kind, Angle angle) {
     return kind == JointKind::wide_angle ? 0.5 * angle : angle;
   };
-  return std::max(cross(value.driveline.front_joint_kind, working.front.value),
-                  cross(value.driveline.rear_joint_kind, working.rear.value));
+  return std::max(cross(value.driveline.front_joint_kind, front), cross(value.driveline.rear_joint_kind, rear));
+}
+
+/// Angle of the cross that swings more in work, every measurement within its tolerance.
+Angle working_cross_angle(const Case& value, const StateExtremes& working) {
+  return cross_angle(value, working.front.value, working.rear.value);
 }
 
 std::vector<std::string> missing_of_duties(const Case& value) {
@@ -53,12 +67,41 @@ std::vector<std::string> missing_of_work(const Case& value, const MeanLoad& mean
   return missing;
 }
 
-/// Whether some part of the working time is the heaviest work that the case states. Without it the duties leave out
-/// what wears the bearings most.
-bool holds_heaviest_work(const std::vector<DutyPart>& duties, Power need) {
+/// Of the working time what is the heaviest work that the case states: its share, 0 where the duties leave it out, and
+/// the greatest angle of the joints then.
+struct HeaviestWork {
+  double share = 0.0;
+  Angle angle{};
+};
+
+HeaviestWork heaviest_work(const std::vector<DutyPart>& duties, Power need) {
   constexpr double rounding = 1.0 - 1e-9;
-  return std::any_of(duties.begin(), duties.end(),
-                     [&](const DutyPart& part) { return *part.power >= rounding * need; });
+  HeaviestWork work;
+  for (const DutyPart& part : duties) {
+    if (*part.power < rounding * need) continue;
+    work.share += *part.share;
+    work.angle = std::max(work.angle, *part.joint_angle);
+  }
+  return work;
+}
+
+/// Parts of the working time may lighten the mean. They may not bend the joints less than the positions of the same
+/// case do, nor make next to nothing of the heaviest work.
+void doubt_duties(const Case& value, const HeaviestWork& work, const StateExtremes* working, Finding& finding) {
+  const auto doubt = [&finding](const char* advice, std::vector<Fact> facts) {
+    finding.status = worse(finding.status, Status::caution);
+    finding.advice.push_back(advice);
+    finding.facts.insert(finding.facts.end(), facts.begin(), facts.end());
+  };
+  finding.facts.push_back(fact("need", *value.implement.power_need));
+  if (work.share < least_heaviest_share.value) {
+    doubt("bearing.small_share", {{"share", Amount{work.share, Kind::share}},
+                                  {"least_share", Amount{least_heaviest_share.value, Kind::share}}});
+    finding.basis.push_back(least_heaviest_share.source);
+  }
+  if (working == nullptr) return;
+  const Angle bent = cross_angle(value, working->front.attained, working->rear.attained);
+  if (work.angle < bent) doubt("bearing.small_angle", {fact("stated_angle", work.angle), fact("working_angle", bent)});
 }
 
 /// Needles hardly roll at a smaller angle than the least, and then last no longer.
@@ -91,13 +134,18 @@ LimitBand life_band(Time wanted) {
 
 /// The verdict on a life, without the facts.
 Finding compare_life(const Case& value, Time life) {
+  const Time told = std::min(life, std::max(longest_told_life.value, value.limits.wanted_life.value_or(Time{})));
   Finding finding = not_known(Check::joint_bearing_life, "bearing.no_wish", {"limits.wanted_life"});
   if (value.limits.wanted_life) {
-    finding = compare(Check::joint_bearing_life, amount_of(life), life_band(*value.limits.wanted_life),
+    finding = compare(Check::joint_bearing_life, amount_of(told), life_band(*value.limits.wanted_life),
                       life_goes_by_positions(value) ? "bearing.of_work" : "bearing.of_parts");
     if (finding.status != Status::ok) finding.advice = {"bearing.larger"};
+    if (told < life) {
+      finding.reason = "bearing.beyond_numbers";
+      finding.basis.push_back(longest_told_life.source);
+    }
   }
-  finding.value = amount_of(life);
+  finding.value = amount_of(told);
   return finding;
 }
 
@@ -149,14 +197,17 @@ void check_joint_bearings(const Case& value, const MeanLoad& mean, const Driveli
     findings.add(not_known(Check::joint_bearing_life, "bearing.past_lock", {"range.working"}));
     return;
   }
-  if (!of_work && !holds_heaviest_work(driveline.duties, *value.implement.power_need)) {
+  const HeaviestWork work = of_work ? HeaviestWork{1.0} : heaviest_work(driveline.duties, *value.implement.power_need);
+  if (!(work.share > 0.0)) {
     Finding finding = not_known(Check::joint_bearing_life, "bearing.leaves_out", {});
     finding.facts = {fact("need", *value.implement.power_need)};
     findings.add(std::move(finding));
     return;
   }
   try {
-    findings.add(judge_life(value, duties_of(value, mean, range)));
+    Finding finding = judge_life(value, duties_of(value, mean, range));
+    if (!of_work) doubt_duties(value, work, working, finding);
+    findings.add(std::move(finding));
   } catch (const InputError&) {
     findings.add(not_known(Check::joint_bearing_life, "vibration.extreme", {}));
   }

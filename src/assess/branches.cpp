@@ -1,14 +1,16 @@
-// Drivelines behind a splitter gearbox, such as those to folding wings: each judged by itself, with its share of the
-// torque.
+// Drivelines behind a splitter gearbox, such as those to folding wings: each judged by itself, with all the torque that
+// arrives where it jams.
 
 #include "assess/certificate.hpp"
 #include "assess/checks.hpp"
 #include "assess/coupling_yokes.hpp"
 #include "assess/geometry.hpp"
+#include "assess/high_idle.hpp"
 #include "assess/layout.hpp"
 #include "assess/limits.hpp"
 #include "assess/loads.hpp"
 #include "assess/rise.hpp"
+#include "assess/torsion.hpp"
 #include "assess/tube.hpp"
 
 #include <fieldshaft/joint.hpp>
@@ -131,11 +133,6 @@ Finding unknown(Check check, const Branching& of, std::vector<std::string> missi
   return finding;
 }
 
-Finding worse_of(const Finding& a, const Finding& b) {
-  if (a.status != b.status) return a.status > b.status ? a : b;
-  return a.margin.value_or(0.0) <= b.margin.value_or(0.0) ? a : b;
-}
-
 /// What the case says of the folding for transport.
 Fact rest_fact(const Branching& of) {
   const char* known = of.at_rest ? "branch.rest.coupled" : "branch.rest.unstated";
@@ -170,15 +167,26 @@ Finding angle_finding(const Case& value, const Branching& of) {
   return unless_missing(std::move(finding), of, of.missing_at_rest);
 }
 
-Finding variation_finding(const Branching& of) {
+/// Speed of the branch with the engine at high idle; empty where the case does not say.
+Stated<AngularSpeed> speed_at_high_idle(const Case& value, const BranchCase& branch) {
+  const Stated<AngularSpeed> pto = pto_speed_at_high_idle(value);
+  if (!pto || !value.implement.input_speed) return {};
+  return static_cast<double>(*pto / *value.implement.input_speed) * *branch.speed;
+}
+
+Finding variation_finding(const Case& value, const Branching& of) {
   std::vector<std::string> missing;
   if (!of.branch.speed) missing.push_back(of.path + ".speed");
   if (!of.branch.yoke_phase) missing.push_back(of.path + ".yoke_phase");
   if (!missing.empty() || !of.extremes) return unknown(Check::branch_variation, of, missing);
   const WorstCase<double>& worst = of.extremes->variation;
   Finding finding =
-      compare(Check::branch_variation, {worst.value, Kind::share}, variation_band(*of.branch.speed), "branch.uneven");
-  finding.facts = {fact("speed", *of.branch.speed), fact("fold", fold_at(of.branch, worst.pose))};
+      at_both_speeds(*of.branch.speed, speed_at_high_idle(value, of.branch), [&](AngularSpeed speed, bool high_idle) {
+        Finding judged = compare(Check::branch_variation, {worst.value, Kind::share}, variation_band(speed),
+                                 high_idle ? "branch.uneven_at_high_idle" : "branch.uneven");
+        judged.facts = {fact("speed", speed), fact("fold", fold_at(of.branch, worst.pose))};
+        return judged;
+      });
   if (!is_finite(worst.value)) finding = make_finding(Check::branch_variation, Status::stop, "variation.endless");
   if (finding.status != Status::ok) finding.advice = {"branch.equalise"};
   return finding;
@@ -215,54 +223,132 @@ Finding telescope_finding(const Case& value, const Branching& of) {
   return unless_missing(worse_of(drawn, pushed), of, unsure);
 }
 
-/// Its share of the largest torque that arrives at the stub, at its own speed, raised by its first joint; no losses.
-PeakLoad peak_of(const Case& value, const Branching& of) {
-  PeakLoad found = peak_load(value);
-  found.missing.insert(found.missing.end(), of.missing.begin(), of.missing.end());
-  if (!of.branch.torque_share) found.missing.push_back(of.path + ".torque_share");
-  if (!of.branch.speed) found.missing.push_back(of.path + ".speed");
-  if (!value.implement.input_speed) found.missing.emplace_back("implement.input_speed");
-  if (!found.missing.empty() || !of.extremes) found.torque.reset();
-  if (!found.torque) return found;
-  const bool wide = *of.branch.front_joint_kind == JointKind::wide_angle;
-  const Angle angle = wide ? 0.5 * of.extremes->front.value : of.extremes->front.value;
-  const double slower = static_cast<double>(*value.implement.input_speed / *of.branch.speed);
-  found.torque = *of.branch.torque_share * slower * *found.torque;
-  return raised(std::move(found), angle, of.path + ".fold");
+/// The largest torque that arrives in a branch, at its own speed.
+struct BranchPeak {
+  PeakLoad peak;
+  bool own = false;     ///< its own device bounds it
+  bool bounded = false; ///< some device does; else the torque is what arrives at least
+};
+
+/// Angle of the cross that bends one end of the branch.
+Angle cross_angle(JointKind kind, Angle angle) { return kind == JointKind::wide_angle ? 0.5 * angle : angle; }
+
+/// What a device of its own lets through, raised by the joint at which it sits. A setting holds at its own place.
+PeakLoad peak_of_own(const Branching& of) {
+  const BranchCase& branch = of.branch;
+  const OverloadDevice& device = branch.overload->item;
+  PeakLoad peak;
+  peak.missing = of.missing;
+  const auto want = [&](bool stated, const char* entry) {
+    if (!stated) peak.missing.push_back(of.path + ".overload" + entry);
+  };
+  want(device.kind.has_value(), ".kind");
+  want(device.place.has_value(), ".place");
+  want(device.setting.has_value(), ".setting");
+  want(device.scatter.has_value(), ".scatter");
+  if (!peak.missing.empty() || !of.extremes) return peak;
+  peak.torque = *device.setting * (1.0 + *device.scatter);
+  const Angle angle = *device.place == DevicePlace::tractor_end
+                          ? cross_angle(*branch.front_joint_kind, of.extremes->front.value)
+                          : cross_angle(*branch.rear_joint_kind, of.extremes->rear.value);
+  return raised(std::move(peak), angle, of.path + ".fold");
 }
 
-Finding strength_finding(const Case& value, const Branching& of) {
-  const PeakLoad peak = peak_of(value, of);
-  const TubeOfCase tube = resolve_tube(of.branch.tube, of.branch.tube_steel, of.path + ".");
-  std::vector<std::string> missing = peak.missing;
-  missing.insert(missing.end(), tube.missing.begin(), tube.missing.end());
-  if (!of.branch.joint_rating) missing.push_back(of.path + ".joint_rating");
+/// A part that jams alone stops its own branch: all that the device ahead of the splitter lets through arrives there,
+/// whatever its share of the work, raised by its first joint; no losses.
+PeakLoad peak_of_whole(const Case& value, const Branching& of) {
+  PeakLoad peak = peak_load(value);
+  peak.missing.insert(peak.missing.end(), of.missing.begin(), of.missing.end());
+  if (!of.branch.speed) peak.missing.push_back(of.path + ".speed");
+  if (!value.implement.input_speed) peak.missing.emplace_back("implement.input_speed");
+  if (!peak.missing.empty() || !of.extremes) peak.torque.reset();
+  if (!peak.torque) return peak;
+  const double slower = static_cast<double>(*value.implement.input_speed / *of.branch.speed);
+  peak.torque = slower * *peak.torque;
+  return raised(std::move(peak), cross_angle(*of.branch.front_joint_kind, of.extremes->front.value), of.path + ".fold");
+}
+
+BranchPeak peak_of(const Case& value, const Branching& of) {
+  const bool own = of.branch.overload && of.branch.overload->present;
+  const bool whole = value.overload && value.overload->present;
+  BranchPeak found{peak_of_whole(value, of), false, whole};
+  if (!own) return found;
+  const PeakLoad held = peak_of_own(of);
+  const bool whole_is_less = whole && found.peak.torque && held.torque && *found.peak.torque < *held.torque;
+  return whole_is_less ? found : BranchPeak{held, true, true};
+}
+
+/// What the branch carries at its own speed when the work peaks, by its share; empty where that is not known.
+Stated<Torque> working_peak_of(const Case& value, const BranchCase& branch) {
+  const MeanLoad mean = mean_load(value);
+  const bool known = mean.torque && value.implement.peak_factor && value.implement.input_speed && branch.speed;
+  if (!known || !branch.torque_share) return {};
+  const double slower = static_cast<double>(*value.implement.input_speed / *branch.speed);
+  return *branch.torque_share * slower * *value.implement.peak_factor * *mean.torque;
+}
+
+/// A device that may let go below the peaks of the work does so in work.
+void judge_own_device(const Case& value, const Branching& of, Finding& finding) {
+  const OverloadDevice& device = of.branch.overload->item;
+  const Stated<Torque> work = working_peak_of(value, of.branch);
+  const Torque least = *device.setting * (1.0 - *device.scatter);
+  if (!work || least >= *work) return;
+  finding.status = worse(finding.status, Status::caution);
+  finding.facts.push_back(fact("least", least));
+  finding.facts.push_back(fact("work", *work));
+  finding.advice.emplace_back("branch.raise_device");
+}
+
+/// The part that fares worst under the torque: joints or tube; nothing where neither is stated.
+std::optional<Finding> worst_part(const Case& value, const Branching& of, const TubeOfCase& tube,
+                                  const BranchPeak& load) {
+  const Torque torque = *load.peak.torque;
   const auto add_facts = [&](Finding& finding) {
-    finding.facts = {fact("torque", *peak.torque),
-                     fact("origin", PhraseId{peak_phrase(peak)}),
+    finding.facts = {fact("torque", torque),
+                     fact("origin", PhraseId{peak_phrase(load.peak)}),
                      {"share", Amount{*of.branch.torque_share, Kind::share}}};
     if (finding.status != Status::ok) finding.advice = {"branch.stronger"};
   };
   std::optional<Finding> worst;
-  if (peak.torque && of.branch.joint_rating) {
+  if (of.branch.joint_rating) {
     const Amount limit = amount_of(*of.branch.joint_rating);
     worst =
-        compare(Check::branch_strength, amount_of(*peak.torque),
+        compare(Check::branch_strength, amount_of(torque),
                 {limit, limit, LimitSense::at_most, {{"rating of the joints as the case states it", Standing::given}}},
-                "branch.joints");
+                load.own ? "branch.joints_behind_own" : "branch.joints");
     add_facts(*worst);
   }
-  if (peak.torque && tube.section && tube.missing.empty()) {
+  if (tube.section && tube.missing.empty()) {
     LimitBand band = shear_yield_band(tube.steel, yield_margin(value));
     band.basis.push_back(yield_margin_source(value));
-    Finding finding =
-        compare(Check::branch_strength, amount_of(torsion_stress(*tube.section, *peak.torque)), band, "branch.tube");
+    Finding finding = compare(Check::branch_strength, amount_of(torsion_stress(*tube.section, torque)), band,
+                              load.own ? "branch.tube_behind_own" : "branch.tube");
     doubt_strength(finding, tube.steel);
     add_facts(finding);
     worst = worst ? worse_of(*worst, finding) : finding;
   }
-  if (!missing.empty() && (!worst || worst->status != Status::stop))
-    return unknown(Check::branch_strength, of, missing);
+  return worst;
+}
+
+Finding strength_finding(const Case& value, const Branching& of) {
+  const BranchPeak load = peak_of(value, of);
+  const TubeOfCase tube = resolve_tube(of.branch.tube, of.branch.tube_steel, of.path + ".");
+  std::vector<std::string> missing = load.peak.missing;
+  missing.insert(missing.end(), tube.missing.begin(), tube.missing.end());
+  if (!of.branch.joint_rating) missing.push_back(of.path + ".joint_rating");
+  if (!of.branch.torque_share) missing.push_back(of.path + ".torque_share");
+  std::optional<Finding> worst;
+  if (load.peak.torque && of.branch.torque_share) worst = worst_part(value, of, tube, load);
+  if (worst && worst->status == Status::stop) return *worst;
+  if (!missing.empty() || !worst) return unknown(Check::branch_strength, of, missing);
+  if (!load.bounded) {
+    Finding finding = not_known(Check::branch_strength, "branch.unbounded", {});
+    if (!of.branch.overload) finding.missing = {of.path + ".overload"};
+    finding.facts = worst->facts;
+    finding.advice = {"branch.fit_device"};
+    return finding;
+  }
+  if (load.own) judge_own_device(value, of, *worst);
   return *worst;
 }
 
@@ -281,7 +367,7 @@ std::vector<BranchEnvelopeOfCase> check_branches(const Case& value, Findings& fi
     any = true;
     const Branching of = over_folding(branch, i);
     add(angle_finding(value, of), branch.name);
-    add(variation_finding(of), branch.name);
+    add(variation_finding(value, of), branch.name);
     add(telescope_finding(value, of), branch.name);
     add(strength_finding(value, of), branch.name);
     if (!of.extremes) continue;

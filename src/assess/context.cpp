@@ -57,6 +57,11 @@ Finding not_known(Check check, const char* reason, std::vector<std::string> miss
   return finding;
 }
 
+const Finding& worse_of(const Finding& a, const Finding& b) {
+  if (a.status != b.status) return a.status > b.status ? a : b;
+  return a.margin.value_or(0.0) <= b.margin.value_or(0.0) ? a : b;
+}
+
 std::vector<std::string> unstated(std::initializer_list<std::pair<bool, const char*>> entries) {
   std::vector<std::string> missing;
   for (const auto& [stated, path] : entries) {

@@ -45,6 +45,9 @@ Finding compare(Check check, Amount value, const LimitBand& band, const char* re
 /// `not_known`, with the entries of the case that would have to be stated.
 Finding not_known(Check check, const char* reason, std::vector<std::string> missing);
 
+/// The one with the worse status, of alike ones that with less margin.
+const Finding& worse_of(const Finding& a, const Finding& b);
+
 template <class Q> Fact fact(const char* name, Q quantity) { return {name, amount_of(quantity)}; }
 inline Fact fact(const char* name, std::string text) { return {name, std::move(text)}; }
 inline Fact fact(const char* name, PhraseId phrase) { return {name, phrase}; }

@@ -3,8 +3,10 @@
 #include "assess/checks.hpp"
 #include "assess/coupling_yokes.hpp"
 #include "assess/geometry.hpp"
+#include "assess/high_idle.hpp"
 #include "assess/layout.hpp"
 #include "assess/limits.hpp"
+#include "assess/torsion.hpp"
 
 #include <fieldshaft/joint.hpp>
 
@@ -91,29 +93,47 @@ const StateExtremes* least_even(const DrivelineOverRange& range) {
   return worst;
 }
 
-/// The shaft between the joints runs as unevenly as a plain front joint alone makes it, however smooth the pair is: its
-/// greatest acceleration, and a caution or a stop where that passes its own guide value.
-void add_inertia(const Case& value, const DrivelineOverRange& range, AngularSpeed speed, Finding& finding) {
-  Angle angle{};
+/// The state in which the front joint bends most while the shaft turns.
+const StateExtremes* most_bent_in_front(const DrivelineOverRange& range) {
+  const StateExtremes* worst = nullptr;
   for (const StateExtremes& state : range.states) {
-    if (state.driven) angle = std::max(angle, state.front.value);
+    if (state.driven && (worst == nullptr || state.front.value > worst->front.value)) worst = &state;
   }
-  if (value.driveline.front_joint_kind == JointKind::wide_angle || angle >= degrees(90.0)) return;
-  const AngularAcceleration peak = joint_peak_acceleration(angle, speed);
-  const Finding inertia = compare(Check::speed_variation, amount_of(peak), inertia_band(), "variation.between");
-  finding.facts.push_back(fact("between", peak));
-  finding.facts.push_back(fact("front", angle));
-  finding.basis.push_back(inertia_excitation_guide.source);
-  if (inertia.status == Status::ok) return;
-  finding.advice.emplace_back("variation.less_angle");
-  const bool fares_worse =
-      inertia.status > finding.status || (inertia.status == finding.status && inertia.margin < finding.margin);
-  if (!fares_worse) return;
-  const std::vector<Fact> facts = finding.facts;
-  const std::vector<const char*> advice = finding.advice;
-  finding = inertia;
-  finding.facts = facts;
-  finding.advice = advice;
+  return worst;
+}
+
+/// The shaft between the joints runs as unevenly as a plain front joint alone makes it, however smooth the pair is.
+void check_inertia(const Case& value, const DrivelineOverRange& range, Findings& findings) {
+  constexpr Check check = Check::inertia_excitation;
+  if (value.driveline.front_joint_kind == JointKind::wide_angle) { // it hardly turns unevenly behind such a joint
+    findings.not_examined(check);
+    return;
+  }
+  const PtoGear* gear = selected_gear(value);
+  std::vector<std::string> missing = range.missing_for_all();
+  for (auto& path : unstated({{value.driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
+                              {gear != nullptr && gear->pto_speed, "tractor.pto.selected"}})) {
+    missing.push_back(std::move(path));
+  }
+  const StateExtremes* worst = most_bent_in_front(range);
+  if (gear == nullptr || worst == nullptr || !missing.empty()) {
+    findings.add(not_known(check, "inertia.unstated", missing));
+    return;
+  }
+  const Angle angle = worst->front.value;
+  Finding finding = make_finding(check, Status::stop, "inertia.endless");
+  if (angle < degrees(90.0)) {
+    finding =
+        at_both_speeds(*gear->pto_speed, pto_speed_at_high_idle(value), [angle](AngularSpeed speed, bool high_idle) {
+          Finding judged = compare(check, amount_of(joint_peak_acceleration(angle, speed)), inertia_band(),
+                                   high_idle ? "inertia.at_high_idle" : "inertia.driven");
+          judged.facts = {fact("front", angle), fact("speed", speed)};
+          return judged;
+        });
+  }
+  place(finding, worst->state, worst->front.pose);
+  if (finding.status != Status::ok) finding.advice = {"inertia.less_angle"};
+  findings.add(std::move(finding));
 }
 
 void check_variation(const Case& value, const DrivelineOverRange& range, Findings& findings) {
@@ -130,10 +150,15 @@ void check_variation(const Case& value, const DrivelineOverRange& range, Finding
     findings.add(not_known(Check::speed_variation, "variation.unstated", missing));
     return;
   }
-  Finding finding = within_tolerances(Check::speed_variation, worst->variation, variation_band(*gear->pto_speed),
-                                      "variation.driven", "variation.loose");
+  Finding finding =
+      at_both_speeds(*gear->pto_speed, pto_speed_at_high_idle(value), [worst](AngularSpeed speed, bool high_idle) {
+        Finding judged = within_tolerances(Check::speed_variation, worst->variation, variation_band(speed),
+                                           high_idle ? "variation.at_high_idle" : "variation.driven",
+                                           high_idle ? "variation.loose_at_high_idle" : "variation.loose");
+        judged.facts.push_back(fact("speed", speed));
+        return judged;
+      });
   place(finding, worst->state, worst->variation.pose);
-  finding.facts.push_back(fact("speed", *gear->pto_speed));
   if (!is_finite(finding.value->si)) { // a joint at a right angle, or yokes out of line with loose measurements
     finding = make_finding(Check::speed_variation, Status::stop, "variation.endless");
     place(finding, worst->state, worst->variation.pose);
@@ -142,7 +167,6 @@ void check_variation(const Case& value, const DrivelineOverRange& range, Finding
     finding.advice = {equalising_advice(value)};
     if (*value.driveline.yoke_phase != Angle{}) finding.advice.push_back("variation.yokes");
   }
-  add_inertia(value, range, *gear->pto_speed, finding);
   findings.add(std::move(finding));
 }
 
@@ -243,6 +267,7 @@ void check_driveline(const Case& value, const DrivelineOverRange& range, Finding
   check_joints(value, range, findings);
   check_difference(value, range, findings);
   check_variation(value, range, findings);
+  check_inertia(value, range, findings);
   check_telescope(value, range, findings);
 }
 

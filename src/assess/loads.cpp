@@ -128,6 +128,14 @@ MeanLoad mean_load(const Case& value) {
   return load;
 }
 
+Torque lightest_load(const Case& value, const MeanLoad& mean) {
+  Torque lightest = *mean.torque;
+  for (const DutyPart& part : value.driveline.duties) {
+    if (part.power) lightest = std::min(lightest, shaft_torque(*part.power, part.pto_speed.value_or(mean.speed)));
+  }
+  return lightest;
+}
+
 LuggedEngine lugged_engine(const Case& value, const PtoGear& gear) {
   LuggedEngine lugged;
   const TractorPower power = tractor_power(value);

@@ -40,6 +40,10 @@ struct MeanLoad {
 };
 MeanLoad mean_load(const Case& value);
 
+/// Mean torque in the lightest part of the working time, at the stub; where no parts are stated, that of the heaviest
+/// work. Wants `mean` to be known.
+Torque lightest_load(const Case& value, const MeanLoad& mean);
+
 /// Which part sets the largest torque.
 enum class PeakOrigin { device, implement, engine };
 

@@ -3,6 +3,7 @@
 
 #include "assess/pulsing.hpp"
 
+#include "assess/positions.hpp"
 #include "assess/steel.hpp"
 #include "assess/torsion.hpp"
 
@@ -11,6 +12,7 @@
 #include <fieldshaft/overload.hpp>
 
 #include <algorithm>
+#include <optional>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -34,7 +36,7 @@ struct PulsingLine {
   double from_over_pto = 1.0;          ///< speed of that shaft over the PTO's
   std::vector<double> over_first;      ///< speed of each mass over that of the first
   std::vector<Stated<Torque>> torques; ///< amplitude of each order at its mass; the joints have none
-  Angle equivalent{};                  ///< of the pair of joints at its worst in work
+  Angle equivalent{};                  ///< of the pair of joints at its worst in a driven state
   double loss_factor = 0.0;
 };
 
@@ -137,7 +139,7 @@ std::vector<std::string> missing_pulses(const Case& value, const Chain& chain, c
   }
   append(chain.missing);
   append(mean.missing);
-  append(range.missing_for(MachineState::working));
+  append(range.missing_for_all());
   append(unstated({{value.driveline.joint_rating.has_value(), "driveline.joint_rating"},
                    {value.driveline.yoke_phase.has_value(), "driveline.yoke_phase"},
                    {value.driveline.front_joint_kind.has_value(), "driveline.front_joint_kind"},
@@ -165,11 +167,10 @@ Stated<Torque> device_at_least(const Case& value) {
   return *device.setting * (1.0 - *device.scatter);
 }
 
-void judge_pulses(const Case& value, const Chain& chain, const MeanLoad& mean, Angle equivalent, Findings& findings) {
-  const PulsingLine made = pulsing_line(value, equivalent);
+Finding judge_pulses(const Case& value, const Chain& chain, const MeanLoad& mean, const StateExtremes& over) {
+  const PulsingLine made = pulsing_line(value, joint_angle_for_variation(over.variation.value));
   if (made.line.orders.empty()) { // two wide-angle joints and nothing else that is said to pulse
-    findings.add(not_known(Check::pulsing_torque, "resonance.no_pulse", {"torsion.pulses"}));
-    return;
+    return not_known(Check::pulsing_torque, "resonance.no_pulse", {"torsion.pulses"});
   }
   const SwingAt worst = worst_swing(made);
   const DeviceWindow weakest = device_window(Torque{}, chain.parts, 0.0, 1.0, yield_margin(value));
@@ -181,23 +182,40 @@ void judge_pulses(const Case& value, const Chain& chain, const MeanLoad& mean, A
     finding.status = worse(finding.status, Status::caution);
     finding.advice.push_back("pulsing.device");
   }
-  if (worst.total >= *mean.torque && finding.status < Status::not_known) {
+  // In work the line carries the need, elsewhere it may carry as little as in the lightest part of the working time.
+  const Torque least = over.state == MachineState::working ? *mean.torque : lightest_load(value, mean);
+  if (worst.total >= least && finding.status < Status::not_known) {
     finding.status = Status::not_known;
-    finding.reason = "pulsing.reverses";
+    finding.reason = least < *mean.torque ? "pulsing.reverses_light" : "pulsing.reverses";
     finding.advice = {"pulsing.reduce"};
   }
-  finding.state = MachineState::working;
+  finding.state = over.state;
   finding.facts = {fact("speed", worst.first_speed * made.line.pto_over_first),
                    fact("low", made.line.speeds.low * made.line.pto_over_first),
                    fact("high", made.line.speeds.high * made.line.pto_over_first),
                    fact("swing", worst.total),
                    fact("mean", *mean.torque),
+                   fact("least", least),
                    fact("largest", worst.largest),
                    {"damping", Amount{damping_of(value), Kind::share}},
                    fact("part", PhraseId{weakest.weakest_name.data()}),
                    made.line.order_names[worst.order]};
   if (device) finding.facts.push_back(fact("device", *device));
-  findings.add(std::move(finding));
+  return finding;
+}
+
+/// The driven state in which the pulses fare worst.
+Finding worst_of_states(const Case& value, const Chain& chain, const MeanLoad& mean, const DrivelineOverRange& range) {
+  std::optional<Finding> worst;
+  for (const StateExtremes& state : range.states) {
+    if (!state.driven) continue;
+    if (!is_finite(state.variation.value)) { // a joint at a right angle
+      return not_known(Check::pulsing_torque, "pulsing.endless", {range_path(state.state)});
+    }
+    const Finding finding = judge_pulses(value, chain, mean, state);
+    worst = worst ? worse_of(*worst, finding) : finding;
+  }
+  return worst ? *worst : not_known(Check::pulsing_torque, "pulsing.unstated", {range_path(MachineState::working)});
 }
 
 } // namespace
@@ -209,17 +227,12 @@ void check_pulsing_torque(const Case& value, const Chain& chain, const MeanLoad&
     return;
   }
   const std::vector<std::string> missing = missing_pulses(value, chain, mean, range);
-  const StateExtremes* working = range.find(MachineState::working);
-  if (!missing.empty() || chain.parts.empty() || !mean.torque || working == nullptr) {
+  if (!missing.empty() || chain.parts.empty() || !mean.torque) {
     findings.add(not_known(Check::pulsing_torque, "pulsing.unstated", missing));
     return;
   }
-  if (!is_finite(working->variation.value)) { // a joint at a right angle
-    findings.add(not_known(Check::pulsing_torque, "pulsing.endless", {"range.working"}));
-    return;
-  }
   try {
-    judge_pulses(value, chain, mean, joint_angle_for_variation(working->variation.value), findings);
+    findings.add(worst_of_states(value, chain, mean, range));
   } catch (const InputError&) {
     findings.add(not_known(Check::pulsing_torque, "vibration.extreme", {}));
   }

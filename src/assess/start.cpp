@@ -11,6 +11,7 @@
 #include <fieldshaft/power.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace fieldshaft {
@@ -93,9 +94,16 @@ LineBody rotor_body(const Case& value) {
   return rotor;
 }
 
-/// The device at the upper end of its scatter.
-LineLink device_link(const OverloadDevice& device) {
-  const Torque torque = *device.setting * (1.0 + *device.scatter);
+/// Where in its scatter a device is looked at: what may arrive at the upper end, what must hold at the lower one.
+enum class ScatterEnd { lower, setting, upper };
+
+Torque device_torque(const OverloadDevice& device, ScatterEnd end) {
+  if (end == ScatterEnd::setting) return *device.setting;
+  return *device.setting * (1.0 + (end == ScatterEnd::upper ? *device.scatter : -*device.scatter));
+}
+
+LineLink device_link(const OverloadDevice& device, ScatterEnd end) {
+  const Torque torque = device_torque(device, end);
   switch (*device.kind) {
   case DeviceKind::shear_bolt: return LineShearBolt{torque};
   case DeviceKind::cut_out_clutch: return LineCutOut{torque};
@@ -116,6 +124,9 @@ LineShaft shaft_link(const Case& value, const DrivelineOverRange& range) {
   return shaft;
 }
 
+/// Index of the body that turns with the PTO.
+constexpr std::size_t tractor_body = 1;
+
 /// Engine, PTO clutch, tractor's side, driveline, device and rotor, in their order.
 struct StartLine {
   PtoLine line;
@@ -123,7 +134,8 @@ struct StartLine {
   std::optional<std::size_t> device;
 };
 
-StartLine line_of(const Case& value, const DrivelineOverRange& range, bool with_device) {
+StartLine line_of(const Case& value, const DrivelineOverRange& range, bool with_device,
+                  ScatterEnd end = ScatterEnd::upper) {
   const StartCase& start = *value.start;
   const LineBody engine{"engine", kilogram_square_metres(1), *selected_gear(value)->pto_speed, HeldSpeed{}};
   const LineBody driveline{"driveline", *start.driveline_inertia};
@@ -135,7 +147,7 @@ StartLine line_of(const Case& value, const DrivelineOverRange& range, bool with_
   made.shaft = 1;
   if (with_device && has_device(value)) {
     const bool in_front = value.overload->item.place == DevicePlace::tractor_end;
-    const LineLink device = device_link(value.overload->item);
+    const LineLink device = device_link(value.overload->item, end);
     made.line.bodies.push_back(driveline);
     made.line.links.push_back(in_front ? device : LineLink{shaft});
     made.line.links.push_back(in_front ? LineLink{shaft} : device);
@@ -181,14 +193,52 @@ bool rotor_follows(const StartLine& made, const SimulationResult& result) {
   return result.links[0].locked_at && result.bodies.back().speed >= taken_along * made.line.bodies.front().speed;
 }
 
-SimulationResult run_blockage(StartLine made) {
+/// The line at speed, its clutch closed.
+void set_running(StartLine& made) {
   for (LineBody& body : made.line.bodies) body.speed = made.line.bodies.front().speed;
   std::get<LineClutch>(made.line.links.front()).ramp = seconds(0);
-  made.line.bodies.back().blocked_at = settled;
+}
+
+/// A rotor that something stops within a time; 0: at once. What stops it takes the torque of the line besides, so that
+/// the rotor comes to rest however hard it is driven.
+SimulationResult run_blockage(StartLine made, Time within, Torque line_torque) {
+  set_running(made);
+  LineBody& rotor = made.line.bodies.back();
+  if (within > Time{}) {
+    const double stopping = rotor.inertia.value() * rotor.speed.value() / within.value();
+    rotor.brakes.push_back({settled, newton_metres(stopping) + line_torque});
+  } else {
+    rotor.blocked_at = settled;
+  }
   SimulationSettings settings;
   settings.max_steps = most_steps;
   settings.duration = settled + after_blockage;
   return simulate(made.line, settings);
+}
+
+/// A stop at once is the worst for a slip clutch and the best for a bolt, which breaks by the inertia on its own side
+/// before the shaft is twisted; a jam takes some milliseconds.
+constexpr std::array<Time, 6> stopping_times{seconds(0.002), seconds(0.005), seconds(0.01),
+                                             seconds(0.02),  seconds(0.035), seconds(0.05)};
+
+/// The blockage with the highest torque in the line.
+struct WorstBlockage {
+  SimulationResult result;
+  Time within{};
+};
+
+WorstBlockage worst_blockage(const Case& value, const StartLine& made) {
+  WorstBlockage worst{run_blockage(made, Time{}, Torque{}), Time{}};
+  if (!made.device || value.overload->item.kind == DeviceKind::friction_clutch) return worst;
+  const Torque upper = device_torque(value.overload->item, ScatterEnd::upper);
+  for (const Time& within : stopping_times) {
+    if (!worst.result.complete) return worst;
+    SimulationResult result = run_blockage(made, within, upper);
+    const bool takes_over =
+        !result.complete || greatest_torque(result, made.shaft) > greatest_torque(worst.result, made.shaft);
+    if (takes_over) worst = {std::move(result), within};
+  }
+  return worst;
 }
 
 /// Yield of the weakest part by its margin, and without it.
@@ -218,8 +268,34 @@ bool ended_early(const SimulationResult& result, Check check, Findings& findings
   return true;
 }
 
+/// Torque that a start brings to the device.
+Torque brought_to(const StartLine& made, const SimulationResult& result) {
+  return math::abs(result.links[*made.device].peak.torque);
+}
+
+/// A start must go on with the device at the lower end of its scatter too. Where it lets go at its very setting that is
+/// a stop, where its scatter alone lets it, a caution.
+void judge_holding(const Case& value, const DrivelineOverRange& range, Torque brought, Finding& finding) {
+  const OverloadDevice& device = value.overload->item;
+  if (brought <= device_torque(device, ScatterEnd::lower)) return; // it is a stiff link in this start anyway
+  const auto holds = [&](ScatterEnd end) {
+    const StartLine made = line_of(value, range, true, end);
+    return rotor_follows(made, run_start(value, made));
+  };
+  if (holds(ScatterEnd::lower)) return; // it slips on the way, and the rotor follows
+  const bool at_setting = holds(ScatterEnd::setting);
+  finding.facts.push_back(fact("setting", *device.setting));
+  finding.facts.push_back(fact("least", device_torque(device, ScatterEnd::lower)));
+  finding.facts.push_back(fact("brought", brought));
+  finding.advice.emplace_back("simulated.hold");
+  const Status status = at_setting ? Status::caution : Status::stop;
+  if (status < finding.status) return;
+  finding.status = status;
+  finding.reason = at_setting ? "simulated.may_let_go" : "simulated.lets_go";
+}
+
 void judge_peak(const Case& value, const StartLine& made, const SimulationResult& result, const DeviceWindow& weakest,
-                Findings& findings) {
+                const DrivelineOverRange& range, Findings& findings) {
   if (ended_early(result, Check::simulated_start, findings)) return;
   if (!rotor_follows(made, result)) {
     Finding finding = make_finding(Check::simulated_start, Status::stop, "simulated.never_follows");
@@ -234,6 +310,7 @@ void judge_peak(const Case& value, const StartLine& made, const SimulationResult
   finding.facts.push_back(fact("time", *result.links[0].locked_at));
   if (made.device) finding.facts.push_back(fact("slip", result.links[*made.device].slip_time));
   if (finding.status != Status::ok) finding.advice = {"start.gently"};
+  if (made.device) judge_holding(value, range, brought_to(made, result), finding);
   findings.add(std::move(finding));
 }
 
@@ -258,34 +335,111 @@ void judge_heat(const Case& value, const StartLine& made, const SimulationResult
   findings.add(std::move(finding));
 }
 
-/// A friction clutch goes on slipping, and heating, as long as the tractor drives it.
-void add_slip(const Case& value, const LinkResult& device, Finding& finding) {
-  if (value.overload->item.kind != DeviceKind::friction_clutch || !(device.slip_time > Time{})) return;
+/// A friction clutch goes on slipping, and heating, as long as the tractor drives it. Of other devices it is said in
+/// which time the rotor was stopped.
+void add_slip(const Case& value, const WorstBlockage& worst, const LinkResult& device, Finding& finding) {
+  if (value.overload->item.kind != DeviceKind::friction_clutch) {
+    finding.facts.push_back(fact("within", worst.within));
+    finding.reason = "blocked.within";
+    return;
+  }
+  if (!(device.slip_time > Time{})) return;
   finding.reason = "blocked.slips";
   finding.facts.push_back(fact("heating", device.heat / device.slip_time));
 }
 
 void judge_blockage(const Case& value, const StartLine& made, const DrivelineOverRange& range,
                     const DeviceWindow& weakest, Findings& findings) {
-  const SimulationResult result = run_blockage(made);
+  const WorstBlockage worst = worst_blockage(value, made);
+  const SimulationResult& result = worst.result;
   if (ended_early(result, Check::simulated_blockage, findings)) return;
   Finding finding = peak_finding(Check::simulated_blockage, greatest_torque(result, made.shaft), weakest, value,
                                  made.device ? "blocked.device" : "blocked.no_device");
   if (made.device) {
     const StartLine bare = line_of(value, range, false);
-    const SimulationResult without = run_blockage(bare);
+    const SimulationResult without = run_blockage(bare, Time{}, Torque{});
     finding.facts.push_back(fact("without", greatest_torque(without, bare.shaft)));
     finding.facts.push_back(fact("setting", *value.overload->item.setting));
-    add_slip(value, result.links[*made.device], finding);
+    add_slip(value, worst, result.links[*made.device], finding);
   }
   if (finding.status != Status::ok) finding.advice = {made.device ? "blocked.lower" : "blocked.fit"};
   findings.add(std::move(finding));
 }
 
+/// Start, heat and blockage of a line that is known; the peaks where the parts are known too.
+void judge_start(const Case& value, const Chain& chain, const DrivelineOverRange& range, bool peaks_known,
+                 Findings& findings) {
+  const StartLine made = line_of(value, range, true);
+  const SimulationResult result = run_start(value, made);
+  if (!peaks_known) {
+    judge_heat(value, made, result, findings);
+    return;
+  }
+  const DeviceWindow weakest = device_window(Torque{}, chain.parts, 0.0, 1.0, yield_margin(value));
+  judge_peak(value, made, result, weakest, range, findings);
+  judge_heat(value, made, result, findings);
+  judge_blockage(value, made, range, weakest, findings);
+}
+
+/// The tractor's clutch lets go and its brake stops the PTO: without an overrunning clutch the rotor drives the line
+/// on, and brings its torque from behind.
+SimulationResult run_braked_stop(const Case& value, StartLine made) {
+  set_running(made);
+  std::get<LineClutch>(made.line.links.front()).release_at = settled;
+  const Torque brake = *value.tractor.pto.brake_torque;
+  MomentOfInertia inertia{};
+  for (std::size_t i = tractor_body; i < made.line.bodies.size(); ++i) inertia += made.line.bodies[i].inertia;
+  const double stops = inertia.value() * made.line.bodies.front().speed.value() / brake.value();
+  made.line.bodies[tractor_body].brakes.push_back({settled, brake});
+  SimulationSettings settings;
+  settings.max_steps = most_steps;
+  settings.duration = seconds(std::fmin((settled + after_blockage).value() + stops, longest_start.value()));
+  return simulate(made.line, settings);
+}
+
+std::vector<std::string> missing_braked_stop(const Case& value, const DrivelineOverRange& range, const Chain& chain) {
+  std::vector<std::string> missing = missing_line(value, range);
+  append(missing, unstated({{value.start->overrunning_clutch.has_value(), "start.overrunning_clutch"},
+                            {value.tractor.pto.brake_torque.has_value(), "tractor.pto.brake_torque"}}));
+  append(missing, chain.missing);
+  return missing;
+}
+
+void judge_braked_stop(const Case& value, const DrivelineOverRange& range, const Chain& chain, Findings& findings) {
+  const StartLine made = line_of(value, range, true);
+  const SimulationResult result = run_braked_stop(value, made);
+  if (ended_early(result, Check::braked_stop, findings)) return;
+  const DeviceWindow weakest = device_window(Torque{}, chain.parts, 0.0, 1.0, yield_margin(value));
+  Finding finding =
+      peak_finding(Check::braked_stop, greatest_torque(result, made.shaft), weakest, value, "braked.peak");
+  finding.facts.push_back(fact("brake", *value.tractor.pto.brake_torque));
+  if (finding.status != Status::ok) finding.advice = {"braked.overrun"};
+  findings.add(std::move(finding));
+}
+
+/// Only a line without overrunning clutch feels the brake of the PTO.
+void check_braked_stop(const Case& value, const DrivelineOverRange& range, const Chain& chain, Findings& findings) {
+  constexpr Check check = Check::braked_stop;
+  if (value.start->overrunning_clutch == true) {
+    findings.not_examined(check);
+    return;
+  }
+  const bool no_brake = value.tractor.pto.brake_torque == Torque{};
+  const std::vector<std::string> missing = missing_braked_stop(value, range, chain);
+  if (no_brake) {
+    findings.add(make_finding(check, Status::ok, "braked.no_brake"));
+  } else if (!missing.empty() || chain.parts.empty() || range.find(MachineState::working) == nullptr) {
+    findings.add(not_known(check, "braked.unstated", missing));
+  } else {
+    judge_braked_stop(value, range, chain, findings);
+  }
+}
+
 } // namespace
 
 void check_start(const Case& value, const Chain& chain, const DrivelineOverRange& range, Findings& findings) {
-  constexpr Check checks[] = {Check::simulated_start, Check::clutch_heat, Check::simulated_blockage};
+  constexpr Check checks[] = {Check::simulated_start, Check::clutch_heat, Check::simulated_blockage,
+                              Check::braked_stop};
   if (!value.start) {
     for (const Check check : checks) findings.not_examined(check, {"start"});
     return;
@@ -303,17 +457,8 @@ void check_start(const Case& value, const Chain& chain, const DrivelineOverRange
   if (!peaks_known) findings.add(not_known(Check::simulated_start, "simulated.unstated", of_peak));
   if (!line_known) findings.add(not_known(Check::clutch_heat, "simulated.unstated", of_line));
   if (!peaks_known) findings.add(not_known(Check::simulated_blockage, "simulated.unstated", of_peak));
-  if (!line_known) return;
-  const StartLine made = line_of(value, range, true);
-  const SimulationResult result = run_start(value, made);
-  if (!peaks_known) {
-    judge_heat(value, made, result, findings);
-    return;
-  }
-  const DeviceWindow weakest = device_window(Torque{}, chain.parts, 0.0, 1.0, yield_margin(value));
-  judge_peak(value, made, result, weakest, findings);
-  judge_heat(value, made, result, findings);
-  judge_blockage(value, made, range, weakest, findings);
+  if (line_known) judge_start(value, chain, range, peaks_known, findings);
+  check_braked_stop(value, range, chain, findings);
 }
 
 namespace {

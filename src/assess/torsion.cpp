@@ -60,11 +60,6 @@ ExcitationOrder joint_order(const TorsionCase& torsion, double pto_over_first, d
   return {per_turn, static_cast<std::size_t>(pto - torsion.masses.begin())};
 }
 
-SpeedRange working_pto_speeds(const Case& value) {
-  if (value.torsion->pto_speeds) return {value.torsion->pto_speeds->low, value.torsion->pto_speeds->high};
-  return {lugged_share * *selected_gear(value)->pto_speed, *pto_speed_at_high_idle(value)};
-}
-
 } // namespace
 
 Stated<AngularSpeed> pto_speed_at_high_idle(const Case& value) {
@@ -79,6 +74,18 @@ std::vector<std::string> high_idle_missing(const Case& value) {
                    {gear == nullptr || gear->pto_speed.has_value(), "tractor.pto.gears[].pto_speed"},
                    {gear == nullptr || gear->engine_speed.has_value(), "tractor.pto.gears[].engine_speed"},
                    {value.tractor.engine.high_idle.has_value(), "tractor.engine.high_idle"}});
+}
+
+SpeedRange working_pto_speeds(const Case& value) {
+  if (value.torsion && value.torsion->pto_speeds) {
+    return {value.torsion->pto_speeds->low, value.torsion->pto_speeds->high};
+  }
+  return {lugged_share * *selected_gear(value)->pto_speed, *pto_speed_at_high_idle(value)};
+}
+
+std::vector<std::string> working_speeds_missing(const Case& value) {
+  if (value.torsion && value.torsion->pto_speeds) return {};
+  return high_idle_missing(value);
 }
 
 std::vector<std::string> torsion_missing(const Case& value) {

@@ -17,6 +17,11 @@ inline constexpr Sourced<double> torsional_damping_share{
 Stated<AngularSpeed> pto_speed_at_high_idle(const Case& value);
 std::vector<std::string> high_idle_missing(const Case& value);
 
+/// PTO speeds at which the machine works: as the torsional line states them, else from a lugged engine to high idle.
+/// Wants `working_speeds_missing` to be empty.
+SpeedRange working_pto_speeds(const Case& value);
+std::vector<std::string> working_speeds_missing(const Case& value);
+
 /// Everything in the order of the case: masses, shafts, pulses; the joints' two and four pulses in a turn come last,
 /// where there are any.
 struct TorsionLine {

@@ -6,6 +6,7 @@
 #include "assess/limits.hpp"
 #include "assess/loads.hpp"
 #include "assess/phase.hpp"
+#include "assess/positions.hpp"
 #include "assess/torsion.hpp"
 
 #include <fieldshaft/dynamics.hpp>
@@ -15,6 +16,7 @@
 #include <fieldshaft/pto.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -322,7 +324,8 @@ Stated<MomentOfInertia> inertia_at_input(const Case& value) {
 
 std::vector<std::string> swing_missing(const Case& value, const DrivelineOverRange& range, const MeanLoad& mean) {
   std::vector<std::string> missing = mean.missing;
-  for (auto& path : range.missing_for(MachineState::working)) missing.push_back(std::move(path));
+  for (auto& path : range.missing_for_all()) missing.push_back(std::move(path));
+  for (auto& path : working_speeds_missing(value)) missing.push_back(std::move(path));
   for (auto& path : unstated({{value.start->driveline_stiffness.has_value(), "start.driveline_stiffness"},
                               {value.start->rotor_inertia.has_value(), "start.rotor_inertia"},
                               {!value.start->rotor_inertia || inertia_at_input(value).has_value(), "implement.rotor"},
@@ -337,64 +340,94 @@ std::vector<std::string> swing_missing(const Case& value, const DrivelineOverRan
 /// A wide-angle joint shares its angle between two crosses, and only one of them is at the end of a shaft.
 Angle bend(Stated<JointKind> kind, Angle angle) { return kind == JointKind::wide_angle ? 0.5 * angle : angle; }
 
-void judge_swing(const Case& value, const StateExtremes& working, const MeanLoad& mean, Findings& findings) {
-  const Angle equivalent = joint_angle_for_variation(working.variation.value);
-  const Validated<Torque> swing =
-      joint_torque_swing(*value.start->driveline_stiffness, *inertia_at_input(value), equivalent, mean.speed);
-  if (!swing.valid()) {
-    findings.add(not_known(Check::joint_torque_swing, "swing.near_resonance", {}));
-    return;
+/// The working speed that comes nearest to that at which two pulses in a turn meet the natural frequency of driveline
+/// and rotor. Towards it the swing grows from both sides, so that it is the worst.
+AngularSpeed worst_swing_speed(const Case& value) {
+  const SpeedRange speeds = working_pto_speeds(value);
+  const double natural = std::sqrt(value.start->driveline_stiffness->value() / inertia_at_input(value)->value());
+  const AngularSpeed meets = radians_per_second(natural / joint_pulses_per_turn);
+  return std::min(std::max(meets, speeds.low), speeds.high);
+}
+
+/// The couples of both joints under a torque. Of the rear joint it is the driven one, whose torque is that of the shaft
+/// between the joints.
+void add_couples(const Case& value, const StateExtremes& over, Torque peak, Finding& finding) {
+  const Torque front = joint_peak_couples(peak, bend(value.driveline.front_joint_kind, over.front.value)).driving;
+  const Torque couple = joint_peak_couples(peak, bend(value.driveline.rear_joint_kind, over.rear.value)).driven;
+  for (Fact& more : std::vector<Fact>{fact("front", over.front.value), fact("front_couple", front),
+                                      fact("rear", over.rear.value), fact("couple", couple)}) {
+    finding.facts.push_back(std::move(more));
   }
-  const Torque peak = *mean.torque + swing.value;
-  // The driven couple of the rear joint; its torque is that of the shaft between the joints.
-  const Torque couple = joint_peak_couples(peak, bend(value.driveline.rear_joint_kind, working.rear.value)).driven;
+  if (!value.implement.input.bearing_span) return;
+  finding.facts.push_back(fact("span", *value.implement.input.bearing_span));
+  finding.facts.push_back(fact("support", couple_bearing_force(couple, *value.implement.input.bearing_span)));
+  finding.advice.push_back("swing.support");
+}
+
+Finding judge_swing(const Case& value, const StateExtremes& over, const MeanLoad& mean) {
+  const Angle equivalent = joint_angle_for_variation(over.variation.value);
+  const AngularSpeed speed = worst_swing_speed(value);
+  const SpeedRange speeds = working_pto_speeds(value);
+  const std::vector<Fact> at_speed = {fact("speed", speed), fact("low", speeds.low), fact("high", speeds.high)};
+  const Validated<Torque> swing =
+      joint_torque_swing(*value.start->driveline_stiffness, *inertia_at_input(value), equivalent, speed);
+  if (!swing.valid()) {
+    Finding finding = not_known(Check::joint_torque_swing, "swing.near_resonance", {});
+    finding.facts = at_speed;
+    return finding;
+  }
   Finding finding = compare(
       Check::joint_torque_swing, {static_cast<double>(swing.value / *mean.torque), Kind::share},
       {{swing_of_mean.value.low, Kind::share},
        {swing_of_mean.value.high, Kind::share},
        LimitSense::at_most,
        {swing_of_mean.source, {"steady drive, driveline as a spring, rotor as a mass; undamped", Standing::textbook}}},
-      "swing.in_work");
-  finding.state = working.state;
-  finding.pose = working.variation.pose;
-  finding.facts = {fact("swing", swing.value),
-                   fact("mean", *mean.torque),
-                   fact("peak", peak),
-                   fact("equivalent", equivalent),
-                   fact("front", working.front.value),
-                   fact("front_couple",
-                        joint_peak_couples(peak, bend(value.driveline.front_joint_kind, working.front.value)).driving),
-                   fact("rear", working.rear.value),
-                   fact("couple", couple)};
-  if (finding.status != Status::ok) finding.advice = {"swing.reduce"};
-  if (value.implement.input.bearing_span) {
-    finding.facts.push_back(fact("span", *value.implement.input.bearing_span));
-    finding.facts.push_back(fact("support", couple_bearing_force(couple, *value.implement.input.bearing_span)));
-    finding.advice.push_back("swing.support");
+      "swing.driven");
+  // In work the line carries the need, elsewhere it may carry as little as in the lightest part of the working time.
+  const Torque least = over.state == MachineState::working ? *mean.torque : lightest_load(value, mean);
+  if (swing.value >= least && finding.status == Status::ok) {
+    finding.status = Status::caution;
+    finding.reason = "swing.reverses_light";
   }
-  findings.add(std::move(finding));
+  const Torque peak = *mean.torque + swing.value;
+  finding.state = over.state;
+  finding.pose = over.variation.pose;
+  finding.facts = at_speed;
+  for (Fact& more : std::vector<Fact>{fact("swing", swing.value), fact("mean", *mean.torque), fact("least", least),
+                                      fact("peak", peak), fact("equivalent", equivalent)}) {
+    finding.facts.push_back(std::move(more));
+  }
+  if (finding.status != Status::ok) finding.advice = {"swing.reduce"};
+  add_couples(value, over, peak, finding);
+  return finding;
 }
 
-/// What uneven running adds to the mean torque, twice in every turn.
+/// What uneven running adds to the mean torque, twice in every turn, in the driven state where that is worst.
 void check_torque_swing(const Case& value, const DrivelineOverRange& range, Findings& findings) {
+  constexpr Check check = Check::joint_torque_swing;
   if (!value.start) {
-    findings.not_examined(Check::joint_torque_swing, {"start.driveline_stiffness", "start.rotor_inertia"});
+    findings.not_examined(check, {"start.driveline_stiffness", "start.rotor_inertia"});
     return;
   }
   const MeanLoad mean = mean_load(value);
   const std::vector<std::string> missing = swing_missing(value, range, mean);
-  const StateExtremes* working = range.find(MachineState::working);
-  if (!missing.empty() || !mean.torque || working == nullptr) {
-    findings.add(not_known(Check::joint_torque_swing, "swing.unstated", missing));
+  if (!missing.empty() || !mean.torque) {
+    findings.add(not_known(check, "swing.unstated", missing));
     return;
   }
-  const Angle most_bent = std::max(bend(value.driveline.front_joint_kind, working->front.value),
-                                   bend(value.driveline.rear_joint_kind, working->rear.value));
-  if (!is_finite(working->variation.value) || most_bent >= degrees(90.0)) {
-    findings.add(not_known(Check::joint_torque_swing, "swing.endless", {"range.working"}));
-    return;
+  Finding worst = not_known(check, "swing.unstated", {range_path(MachineState::working)});
+  bool any = false;
+  for (const StateExtremes& state : range.states) {
+    if (!state.driven) continue;
+    const Angle most_bent = std::max(bend(value.driveline.front_joint_kind, state.front.value),
+                                     bend(value.driveline.rear_joint_kind, state.rear.value));
+    const bool endless = !is_finite(state.variation.value) || most_bent >= degrees(90.0);
+    const Finding finding =
+        endless ? not_known(check, "swing.endless", {range_path(state.state)}) : judge_swing(value, state, mean);
+    worst = any ? worse_of(worst, finding) : finding;
+    any = true;
   }
-  judge_swing(value, *working, mean, findings);
+  findings.add(std::move(worst));
 }
 
 } // namespace

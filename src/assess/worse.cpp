@@ -1,9 +1,5 @@
 #include "assess/worse.hpp"
 
-#include <optional>
-#include <string_view>
-#include <variant>
-
 namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
@@ -16,23 +12,12 @@ bool deeper(const Finding& after, const Finding& before) {
          *after.margin < *before.margin - rounding;
 }
 
-/// How unevenly the shaft turns; where the shaft between the joints decides, the share stands among the facts.
-std::optional<double> uneven_running(const Finding& finding) {
-  if (finding.value && finding.value->kind == Kind::share) return finding.value->si;
-  for (const Fact& fact : finding.facts) {
-    if (std::string_view(fact.name) == "stated") return std::get<Amount>(fact.value).si;
-  }
-  return std::nullopt;
-}
-
 /// A machine that shakes clearly more than before is worse off, though both are a caution: a joint that is changed at
 /// one end only may do that.
 bool shakes_more(const Finding& after, const Finding& before) {
   constexpr double clearly = 1.25; // a rule of thumb of this library
   if (after.check != Check::speed_variation && after.check != Check::chain_variation) return false;
-  const bool by_the_share = after.status == Status::caution && after.value && after.value->kind == Kind::share;
-  const std::optional<double> was = uneven_running(before);
-  return by_the_share && was && after.value->si > clearly * *was;
+  return after.status == Status::caution && after.value && before.value && after.value->si > clearly * before.value->si;
 }
 
 } // namespace

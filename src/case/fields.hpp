@@ -87,6 +87,8 @@ template <class V> void fields(V& v, TractorPto& pto) {
   v.text("selected", pto.selected, "name of the gear that is engaged");
   v.field("clutch_torque", pto.clutch_torque, some_torque,
           "torque at the PTO shaft at which the tractor's PTO clutch slips");
+  v.field("brake_torque", pto.brake_torque, not_negative,
+          "torque at the PTO shaft with which the tractor brakes it once its clutch is let go; \"0 N.m\": no brake");
   v.choice("master_shield", pto.master_shield, "the shield over the tractor's stub");
   v.choice("other_stub_cap", pto.other_stub_cap, "two stubs out: the cap or guard over the one that is not in use");
 }
@@ -196,6 +198,13 @@ template <class V> void fields(V& v, TubeProfile& tube) {
           "closed profile: second moment of area about its weaker axis, for whirling: \"85000 mm^4\"");
 }
 
+template <class V> void fields(V& v, OverloadDevice& device) {
+  v.choice("kind", device.kind, "kind of the device");
+  v.field("setting", device.setting, some_torque, "torque at which it slips, shears or trips, at its own place");
+  v.field("scatter", device.scatter, device_scatter, "how far the true torque may lie from the setting: \"15 %\"");
+  v.choice("place", device.place, "where it sits");
+}
+
 template <class V> void fields(V& v, BranchCase& branch) {
   v.text("name", branch.name, Need::required, "what it drives, such as left wing");
   v.choice("side", branch.side,
@@ -224,6 +233,8 @@ template <class V> void fields(V& v, BranchCase& branch) {
   v.field("joint_rating", branch.joint_rating, some_torque, "highest torque of the weaker joint by its manual");
   v.object("tube", branch.tube, "the weaker telescoping member");
   v.object("tube_steel", branch.tube_steel, "its steel");
+  v.fitted("overload", branch.overload,
+           "overload device of this branch, its setting at the branch's speed, or \"none\"");
 }
 
 template <class V> void fields(V& v, Implement& implement) {
@@ -353,13 +364,6 @@ template <class V> void fields(V& v, DrivelineCase& driveline) {
   v.fitted("adaptor", driveline.adaptor, "adaptor between stub and driveline, or \"none\"");
   v.part("fixed_section", driveline.fixed_section,
          "second driveline behind a bearing on the implement; implement.input is then the front end of its shaft");
-}
-
-template <class V> void fields(V& v, OverloadDevice& device) {
-  v.choice("kind", device.kind, "kind of the device");
-  v.field("setting", device.setting, some_torque, "torque at which it slips, shears or trips, at its own place");
-  v.field("scatter", device.scatter, device_scatter, "how far the true torque may lie from the setting: \"15 %\"");
-  v.choice("place", device.place, "where it sits");
 }
 
 template <class V> void fields(V& v, WheelDrop& drop) {

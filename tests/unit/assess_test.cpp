@@ -213,6 +213,20 @@ TEST_CASE("uneven joints raise at the stub what a device behind them lets throug
   CHECK(unknown.verdict() == Status::not_known);
 }
 
+TEST_CASE("uneven running must pass at high idle too, where the guide value allows less by the square of the speed") {
+  Json document = exactly_measured(good_document());
+  const double uneven = assessed(document).find(Check::speed_variation)->value->si;
+  // 400 rad/s² over the square of the PTO speed: the engine speed, 2100 r/min at 540, at which that is this unevenness.
+  const double meets = std::sqrt(400.0 / uneven) / rpm(540).value() * 2100.0;
+  document["tractor"]["engine"]["high_idle"] = std::to_string(0.99 * meets) + " r/min";
+  CHECK(status_of(assessed(document), Check::speed_variation) == Status::ok);
+  document["tractor"]["engine"]["high_idle"] = std::to_string(1.01 * meets) + " r/min";
+  const Assessment fast = assessed(document);
+  CHECK(status_of(fast, Check::speed_variation) == Status::caution);
+  CHECK(reason_of(fast, Check::speed_variation) == "variation.at_high_idle");
+  CHECK(amount_in(fast, Check::speed_variation, "speed") == doctest::Approx(std::sqrt(400.0 / uneven) * 1.01));
+}
+
 TEST_CASE("flanks: how the yoke sits decides, and hardness must be known") {
   CHECK(status_of(with("/driveline/seat", "clearance"), Check::flank_pressure) == Status::caution);
   CHECK(status_of(with("/driveline/seat", nullptr), Check::flank_pressure) == Status::not_known);

@@ -103,6 +103,7 @@ struct TractorPto {
   std::vector<PtoGear> gears;
   Stated<std::string> selected; ///< name of the gear that is engaged
   Stated<Torque> clutch_torque; ///< at which the PTO clutch of the tractor slips, at the PTO shaft
+  Stated<Torque> brake_torque;  ///< with which it stops the PTO once the clutch is let go; 0: it has no brake
   Stated<GuardState> master_shield;
   Stated<GuardState> other_stub_cap; ///< over the stub that stands out unused, where two do
 };
@@ -213,6 +214,13 @@ struct TubeProfile {
 /// Where the splitter's shaft of a branch points; `direct`: the splitter drives it itself, without a driveline.
 enum class BranchSide { left, right, rear, direct };
 
+struct OverloadDevice {
+  Stated<DeviceKind> kind;
+  Stated<Torque> setting; ///< nominal torque at which it slips, shears or trips, at its own place
+  Stated<double> scatter; ///< plus and minus, as a fraction of the setting
+  Stated<DevicePlace> place;
+};
+
 /// A driveline from a splitter gearbox on the implement to a part that folds about a hinge. Places are those of the
 /// unfolded machine, from the pin or the lower hitch points.
 struct BranchCase {
@@ -240,6 +248,7 @@ struct BranchCase {
   Stated<Torque> joint_rating;
   TubeProfile tube; ///< the weaker member
   SteelChoice tube_steel;
+  Stated<Fitted<OverloadDevice>> overload; ///< of its own, with its setting at the branch's speed
 };
 
 struct Implement {
@@ -347,13 +356,6 @@ struct DrivelineCase {
   Stated<GuardState> guard;
   Stated<Fitted<Adaptor>> adaptor;
   Stated<FixedSection> fixed_section; ///< then implement.input is the front end of the bearing's shaft
-};
-
-struct OverloadDevice {
-  Stated<DeviceKind> kind;
-  Stated<Torque> setting; ///< nominal torque at which it slips, shears or trips, at its own place
-  Stated<double> scatter; ///< plus and minus, as a fraction of the setting
-  Stated<DevicePlace> place;
 };
 
 /// How much lower one wheel stands than the other of its axle, as in a furrow. Unstated is not nothing: "0 mm" says so.

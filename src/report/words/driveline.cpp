@@ -108,6 +108,11 @@ constexpr Phrase phrases[] = {
         "branch.uneven",
         "Its shaft turns unevenly by {value} of its speed ({speed}) when folded by {fold}. The limits are guide values "
         "for its angular acceleration, from passenger cars."},
+    Phrase{
+        "branch.uneven_at_high_idle",
+        "Its shaft turns unevenly by {value} of its speed when folded by {fold}. At {nominal} that is within the guide "
+        "value for its angular acceleration, from passenger cars; with the engine at high idle it turns at {speed}, "
+        "and there it is not."},
     Phrase{"branch.equalise",
            "Bring both joint centres of this branch equally far from the hinge, with both yokes in line, so that each "
            "joint takes half of the folding."},
@@ -125,14 +130,33 @@ constexpr Phrase phrases[] = {
         "gearbox. {rest}"},
     Phrase{"branch.other_length",
            "Fit members of another length to this branch, or limit the folding while its driveline turns."},
-    Phrase{"branch.joints", "It carries {share} of the torque: up to {torque} behind its first joint, at its own "
-                            "speed ({origin}). "
-                            "Its joints are rated for {limit}."},
-    Phrase{"branch.tube", "It carries {share} of the torque: up to {torque} behind its first joint, at its own speed "
-                          "({origin}). "
-                          "That shears its tube."},
+    Phrase{
+        "branch.joints",
+        "In work it carries {share} of the torque. If its part alone jams, all that is let through ahead of the "
+        "splitter arrives here, {torque} at its own speed behind its first joint ({origin}), and for an instant what "
+        "the other parts give by their own inertia. Its joints are rated for {limit}."},
+    Phrase{
+        "branch.tube",
+        "In work it carries {share} of the torque. If its part alone jams, all that is let through ahead of the "
+        "splitter arrives here, {torque} at its own speed behind its first joint ({origin}), and for an instant what "
+        "the other parts give by their own inertia. That shears its tube."},
+    Phrase{"branch.joints_behind_own",
+           "In work it carries {share} of the torque. If its part jams, its own overload device lets {torque} through "
+           "({origin}), at its own speed. Its joints are rated for {limit}."},
+    Phrase{"branch.tube_behind_own",
+           "In work it carries {share} of the torque. If its part jams, its own overload device lets {torque} through "
+           "({origin}), at its own speed. That shears its tube."},
+    Phrase{"branch.unbounded",
+           "No overload device bounds what arrives here when its part alone jams: at least {torque} at its own speed "
+           "({origin}), and what the turning parts give by their inertia."},
+    Phrase{"branch.fit_device",
+           "Fit an overload device to this branch, or ahead of the splitter one that this branch bears alone."},
+    Phrase{"branch.raise_device",
+           "The device of this branch may let go at {least}, and the peaks of the work bring its share, {work}: set it "
+           "higher where joints and tube bear it."},
     Phrase{"branch.stronger",
-           "Use a stronger driveline on this branch, or an overload device on it that holds its torque down."},
+           "Use a stronger driveline on this branch, or an overload device on it that holds its torque down: the one "
+           "ahead of the splitter lets through what all parts together need."},
     Phrase{"variation.unstated",
            "Hitch, kinds of the joints, phase of the yokes, engaged gear or the positions are not all stated."},
     Phrase{"variation.driven",
@@ -150,16 +174,35 @@ constexpr Phrase phrases[] = {
            "How unevenly the implement's shaft turns has no bound: a joint reaches a right angle, or the yokes "
            "stand out of line."},
     Phrase{
-        "variation.between",
+        "variation.at_high_idle",
+        "The implement's shaft turns unevenly by {value} of its speed at the worst position in which it is driven. At "
+        "{nominal} that is within the guide value for its angular acceleration, from passenger cars; with the engine "
+        "at high idle the PTO turns at {speed}, and there it is not."},
+    Phrase{
+        "variation.loose_at_high_idle",
+        "The implement's shaft turns unevenly by {stated} of its speed at the worst position in which it is driven, "
+        "measured as stated; measurements within their tolerances make that {value}. At {nominal} that is within the "
+        "guide value for its angular acceleration, from passenger cars; with the engine at high idle the PTO turns at "
+        "{speed}, and there it is not."},
+    Phrase{"inertia.unstated", "Hitch, kind of the front joint, engaged gear or the positions are not all stated."},
+    Phrase{"inertia.endless", "The front joint reaches a right angle: how unevenly the shaft behind it turns has no "
+                              "bound."},
+    Phrase{
+        "inertia.driven",
         "However smooth the pair is, the shaft between the joints runs as unevenly as the front joint alone makes it: "
-        "bent {front} at {speed} it is speeded up and slowed down by up to {between}, "
+        "bent {front} at {speed} it is speeded up and slowed down by up to {value}, "
         "twice in every turn, which loads joints and telescope with its own inertia. The guide value is from "
         "passenger cars."},
     Phrase{
-        "variation.less_angle",
-        "The shaft between the joints is speeded up and slowed down by up to {between}, beyond its guide value: bend "
-        "the front joint, {front}, less while it turns, by a smaller turn, with the PTO let go before turning, or with "
-        "a wide-angle joint whose centre lies over the pin."},
+        "inertia.at_high_idle",
+        "However smooth the pair is, the shaft between the joints runs as unevenly as the front joint alone makes it: "
+        "bent {front} it is speeded up and slowed down by up to {value}, twice in every turn, with the engine at high "
+        "idle and the PTO at {speed}. At {nominal} that would be within the guide value, which is from passenger "
+        "cars."},
+    Phrase{
+        "inertia.less_angle",
+        "Bend the front joint, {front}, less while it turns, by a smaller turn, with the PTO let go before turning, or "
+        "with a wide-angle joint whose centre lies over the pin."},
     Phrase{"variation.yokes",
            "See that both yokes of the intermediate shaft stand in line; a splined tube put together one "
            "position wrong makes it worse."},

@@ -137,7 +137,7 @@ constexpr Phrase phrases[] = {
         "pulsing.unstated",
         "Masses, shafts and which of them holds the joints, how strongly each pulse swings, mean torque, rating, yield "
         "of the parts or working positions are not all stated."},
-    Phrase{"pulsing.endless", "A joint passes a right angle in work: its pulses have no bound there."},
+    Phrase{"pulsing.endless", "A joint passes a right angle while it turns: its pulses have no bound there."},
     Phrase{
         "pulsing.in_work",
         "At a PTO speed of {speed}, the worst of {low} to {high}, all pulses together swing the torque of the "
@@ -148,6 +148,11 @@ constexpr Phrase phrases[] = {
            "At a PTO speed of {speed} all pulses together, {pulses} most, would swing the torque of the driveline by "
            "{swing}, beyond its mean, {mean}: it reverses, the line hammers through its play, and the peaks are not "
            "known."},
+    Phrase{
+        "pulsing.reverses_light",
+        "At a PTO speed of {speed} all pulses together, {pulses} most, swing the torque of the driveline by {swing}. "
+        "In the lightest part of the working time its mean is {least}: beyond that it reverses, the line hammers "
+        "through its play, and the peaks are not known."},
     Phrase{
         "pulsing.reduce",
         "Work at speeds away from {speed}, bend the joints less and alike, fit a softer or more damping coupling, or "
@@ -178,6 +183,21 @@ constexpr Phrase phrases[] = {
         "{torque} at {speed}, joint bent {angle}, all the time. In the heaviest part, {heaviest}, each bearing takes "
         "{force}, up to {peak} in the turn, of a rating of {rating}. Greased as the manual says; dry or dirty needles "
         "last a fraction of it."},
+    Phrase{
+        "bearing.beyond_numbers",
+        "By the life formula nine crosses of ten would outlast {value} of running, which is more than any machine of "
+        "the trade runs: so long a life is no number to plan with, and means only that these loads do not wear them "
+        "out. In the heaviest part, {heaviest}, each bearing takes {force}, up to {peak} in the turn, of a rating of "
+        "{rating}."},
+    Phrase{
+        "bearing.small_share",
+        "Only {share} of the working time is stated under the full need of power, {need}: less than {least_share} is "
+        "hardly ever true. State how long the heaviest work really lasts, else the life comes out too long."},
+    Phrase{
+        "bearing.small_angle",
+        "Under the full need of power, {need}, the parts of the working time bend the joints by {stated_angle} at "
+        "most, and the positions in work of this same case bend them up to {working_angle}. State the angle at which "
+        "the heaviest work is done, else the life comes out too long."},
     Phrase{"bearing.beyond_half",
            "In the heaviest part, {heaviest}, each bearing takes {force}, more than half of its rating, {rating}: the "
            "life formula is not meant for such loads."},

@@ -31,6 +31,7 @@ std::string_view title_of(Check check) noexcept {
   case Check::simulated_start: return "Start: highest torque in a simulated engagement";
   case Check::clutch_heat: return "Start: heat in the tractor's PTO clutch";
   case Check::simulated_blockage: return "Blocked rotor: highest torque in a simulated blockage";
+  case Check::braked_stop: return "Stop: highest torque when the tractor brakes its PTO";
   case Check::pulsing_torque: return "Driveline: torque under all pulses at working speeds";
   case Check::joint_bearing_life: return "Joints: life of the needle bearings";
   case Check::fatigue_life: return "Stub: life under joint bending and changing torque";
@@ -43,9 +44,10 @@ std::string_view title_of(Check check) noexcept {
   case Check::wide_angle_centre: return "Wide-angle joint: its centre over the hitch pin";
   case Check::angle_difference: return "Difference of the two joint angles";
   case Check::speed_variation: return "Uneven running of the implement's shaft";
+  case Check::inertia_excitation: return "Uneven running of the shaft between the joints";
   case Check::chain_variation: return "Uneven running behind both sections of the driveline";
   case Check::yoke_phase: return "Phase of the yokes: how the telescope is put together";
-  case Check::joint_torque_swing: return "Torque that uneven joints add in work";
+  case Check::joint_torque_swing: return "Torque that uneven joints add";
   case Check::overlap: return "Telescope: overlap at the longest";
   case Check::clearance: return "Telescope: clearance at the shortest";
   case Check::whirling: return "Whirling of the driveline over its lengths";

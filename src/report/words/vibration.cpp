@@ -76,15 +76,22 @@ constexpr Phrase phrases[] = {
     Phrase{"swing.unstated",
            "Inertia behind the driveline, its stiffness, mean torque, joints or working positions are not all stated."},
     Phrase{"swing.near_resonance",
-           "The joints pulse within a tenth of the natural frequency of driveline and rotor, where damping that nobody "
-           "knows decides how far the torque swings."},
+           "At PTO speeds from {low} to {high} the joints' two pulses in a turn come within a tenth of the natural "
+           "frequency of driveline and rotor, nearest at {speed}: there damping that nobody knows decides how far the "
+           "torque swings."},
     Phrase{
-        "swing.in_work",
-        "At the worst position in work the joints run like a single one bent {equivalent} and make the torque swing "
+        "swing.driven",
+        "At the worst position and speed, {speed} of {low} to {high}, the joints run like a single one bent "
+        "{equivalent} and make the torque swing "
         "by {swing} to either side of its mean, {mean}, twice in every turn: peaks of {peak}. Bent {front}, the "
         "front joint with these peaks bends the tractor's stub by a couple of up to {front_couple}; bent {rear}, the "
         "rear joint bends the implement's input shaft and loads its bearings with up to {couple}."},
-    Phrase{"swing.endless", "A joint passes a right angle in work: its torque has no bound there."},
+    Phrase{"swing.reverses_light",
+           "At the worst position and speed, {speed} of {low} to {high}, the joints run like a single one bent "
+           "{equivalent} and make the torque swing by {swing} to either side of its mean. In the lightest part of the "
+           "working time that mean is {least}: there the torque reverses twice in every turn and the line hammers "
+           "through its play. Under the full need, {mean}, the peaks are {peak}."},
+    Phrase{"swing.endless", "A joint passes a right angle while it turns: its torque has no bound there."},
     Phrase{"swing.support",
            "Hold the implement's input shaft in bearings that bear it: {span} apart, each of the two takes up to "
            "{support} from the couple alone, twice in every turn, besides the pull of gears or belts."},
