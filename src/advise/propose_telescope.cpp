@@ -2,6 +2,7 @@
 
 #include "advise/proposals.hpp"
 #include "assess/limits.hpp"
+#include "assess/shorten.hpp"
 
 #include <cmath>
 
@@ -11,18 +12,6 @@ namespace advising {
 namespace {
 
 using assessing::fact;
-
-/// Every member and guard tube shorter by a cut, or longer by a negative one; the travel to a stop goes with them.
-void shorten(DrivelineCase& line, Length cut) {
-  for (auto* length :
-       {&line.closed_length, &line.closed_overlap, &line.guard_closed_length, &line.guard_closed_overlap}) {
-    if (*length) (*length)->value -= cut;
-  }
-  if (line.greatest_travel) *line.greatest_travel -= cut;
-  if (!line.middle_member) return;
-  if (line.middle_member->closed_overlap) line.middle_member->closed_overlap->value -= cut;
-  if (line.middle_member->greatest_travel) *line.middle_member->greatest_travel -= cut;
-}
 
 /// Whether every slide keeps some overlap and travel.
 bool leaves_members(const DrivelineCase& line, Length cut) {
@@ -41,7 +30,7 @@ void propose_cut(const Situation& now, Length cut, const char* label, Proposals&
   add(proposals, {ChangeKind::cut_tubes,
                   label,
                   {fact("cut", whole), fact("closed", line.closed_length->value - whole)},
-                  [whole](Case& c) { shorten(c.driveline, whole); }});
+                  [whole](Case& c) { assessing::shorten(c.driveline, whole, whole); }});
 }
 
 /// A cut to the clearance that all schools accept, and the smallest that one of them does.
@@ -66,7 +55,7 @@ void propose_longer(const Situation& now, const Finding& finding, bool full, Pro
                   full ? "full" : "least",
                   {fact("longer", more), fact("closed", line.closed_length->value + more),
                    fact("overlap", line.closed_overlap->value + more)},
-                  [more](Case& c) { shorten(c.driveline, -more); }});
+                  [more](Case& c) { assessing::shorten(c.driveline, -more, -more); }});
 }
 
 } // namespace

@@ -1,8 +1,9 @@
-// Which closed lengths suit the range, and what to cut from members and guard tubes.
+// Which closed lengths suit the range, and what to cut from the members.
 
 #include "assess/checks.hpp"
 #include "assess/coupling_yokes.hpp"
 #include "assess/geometry.hpp"
+#include "assess/guard_tubes.hpp"
 #include "assess/limits.hpp"
 
 #include <algorithm>
@@ -32,18 +33,6 @@ RulesInUse rules_in_use(const Case& value, const LimitBand& overlap, const Limit
   rules.strictest.clearance = {metres_of(clearance.strictest), clearance.basis.front()};
   rules.loosest.clearance = {metres_of(clearance.loosest), clearance.basis.front()};
   return rules;
-}
-
-/// The extremes of all states, moved to the unfavourable ends of the tolerances of closed length and overlap: then the
-/// members may be reckoned with as stated.
-struct Reach {
-  Length longest{};
-  Length shortest{};
-};
-
-Reach reach_of(const DrivelineOverRange& range, MeasuredLength closed, MeasuredLength overlap) {
-  return {range.longest()->longest.value + closed.tolerance + overlap.tolerance,
-          range.shortest()->shortest.value - closed.tolerance};
 }
 
 const char* overlap_rule(const Case& value, const TubeRules& rules, Length closed_overlap) {
@@ -112,11 +101,40 @@ const char* reason_of(const CutAnswer& answer, Status status) {
   return tubes.cut > Length{} ? "cut.needed" : "cut.none_needed";
 }
 
-/// One order: to cut, by how much and by which rules, or not to cut.
-const char* advice_of(const CutAnswer& answer) {
+/// The cut of each member that is advised; none where no cut is.
+std::optional<Length> advised_cut(const CutAnswer& answer) {
   const TubeLengths& tubes = answer.strictest;
-  if (tubes.too_long > Length{}) return answer.by_looser ? "cut.by_looser_rules" : "cut.open_interval";
-  return tubes.missing_tube > Length{} ? "cut.longer_tubes" : "cut.by_this_much";
+  if (tubes.too_long > Length{}) return answer.by_looser ? std::optional<Length>(answer.by_looser->low) : std::nullopt;
+  return tubes.cut > Length{} ? std::optional<Length>(tubes.cut) : std::nullopt;
+}
+
+/// What is done to the guard tubes beside a cut of the members.
+const char* guard_advice(const GuardPlan& plan) {
+  switch (plan.fit) {
+  case GuardFit::every_rule: return plan.cut > Length{} ? "cut.guards_own" : "cut.guards_stay";
+  case GuardFit::looser_rules: return "cut.guards_by_looser_rules";
+  case GuardFit::no_rule: break;
+  }
+  return "cut.guards_others";
+}
+
+/// One order: to cut, by how much and by which rules, or not to cut. Guard tubes have limits of their own.
+std::vector<const char*> advice_of(const Case& value, const CutAnswer& answer, const std::optional<GuardPlan>& guards) {
+  const TubeLengths& tubes = answer.strictest;
+  const std::optional<Length> cut = advised_cut(answer);
+  const char* order = "cut.members";
+  if (tubes.too_long > Length{}) {
+    order = cut ? "cut.by_looser_rules" : "cut.open_interval";
+  } else if (tubes.missing_tube > Length{}) {
+    order = "cut.longer_tubes";
+  } else if (guards && guards->fit == GuardFit::every_rule && guards->cut == tubes.cut) {
+    return {"cut.by_this_much", "cut.check_by_hand"};
+  }
+  if (!cut) return {order, "cut.check_by_hand"};
+  if (guards) return {order, guard_advice(*guards), "cut.check_by_hand"};
+  const bool guarded = value.driveline.guard != GuardState::absent;
+  if (guarded) return {order, "cut.guards_unstated", "cut.check_by_hand"};
+  return {order, "cut.check_by_hand"};
 }
 
 /// Both ends of an interval of closed lengths for people: rounded inward to whole millimetres, but never past the
@@ -203,67 +221,13 @@ void check_cut_list(const Case& value, const DrivelineOverRange& range, Findings
   const StateExtremes& state = upper ? *range.shortest() : *range.longest();
   finding.state = state.state;
   finding.pose = upper ? state.shortest.pose : state.longest.pose;
-  if (finding.status != Status::ok) finding.advice = {advice_of(answer), "cut.check_by_hand"};
+  std::optional<GuardPlan> guards;
+  if (const auto cut = advised_cut(answer); cut && guard_tubes_stated(value.driveline)) {
+    guards = guard_plan(value, range, *cut);
+    for (Fact& one : facts_of(*guards)) finding.facts.push_back(std::move(one));
+  }
+  if (finding.status != Status::ok) finding.advice = advice_of(value, answer, guards);
   findings.add(std::move(finding));
-}
-
-namespace {
-
-/// A guard has to cover the shaft all the way: no overlap left is bare shaft.
-LimitBand guard_overlap_band() {
-  return {
-      amount_of(millimetres(50.0)),
-      amount_of(Length{}),
-      LimitSense::at_least,
-      {{"the guard covers the shaft all the way; 50 mm of overlap left is a rule of thumb and default of this library",
-        Standing::common_practice},
-       rigid_model}};
-}
-
-Finding guard_finding(Amount amount, const LimitBand& band, const char* reason, MachineState state,
-                      const PoseAt& pose) {
-  Finding finding = compare(Check::guard_tubes, amount, band, reason);
-  finding.state = state;
-  finding.pose = pose;
-  return finding;
-}
-
-} // namespace
-
-void check_guard_tubes(const Case& value, const DrivelineOverRange& range, Findings& findings) {
-  const auto& closed = value.driveline.guard_closed_length;
-  const auto& overlap = value.driveline.guard_closed_overlap;
-  if (!closed && !overlap) {
-    findings.not_examined(Check::guard_tubes, {"driveline.guard_closed_length", "driveline.guard_closed_overlap"});
-    return;
-  }
-  std::vector<std::string> missing = range.missing_for_all();
-  for (auto& path : unstated({{closed.has_value(), "driveline.guard_closed_length"},
-                              {overlap.has_value(), "driveline.guard_closed_overlap"}})) {
-    missing.push_back(std::move(path));
-  }
-  for (std::string& path : yokes_missing(value.driveline, "driveline")) missing.push_back(std::move(path));
-  if (!missing.empty()) {
-    findings.add(not_known(Check::guard_tubes, "guard_tubes.unstated", missing));
-    return;
-  }
-  const Reach reach = reach_of(range, *closed, *overlap);
-  const Length left = overlap->value - (reach.longest - closed->value);
-  const Length room = reach.shortest - closed->value;
-  const LimitBand clearance = clearance_band(value);
-  Finding bare = guard_finding(amount_of(left), guard_overlap_band(), "guard_tubes.overlap", range.longest()->state,
-                               range.longest()->longest.pose);
-  Finding bottoms = guard_finding(amount_of(room), clearance, "guard_tubes.room", range.shortest()->state,
-                                  range.shortest()->shortest.pose);
-  if (bare.status != Status::ok) bare.advice = {"guard_tubes.longer"};
-  if (bottoms.status != Status::ok) bottoms.advice = {"guard_tubes.cut"};
-  const Length cut = std::max(Length{}, metres(clearance.strictest.si) - room);
-  for (Finding* finding : {&bare, &bottoms}) {
-    finding->facts = {fact("overlap", left), fact("room", room), fact("cut", cut),
-                      fact("overlap_after", left - 2.0 * cut)};
-  }
-  const bool overlap_decides = bare.status > bottoms.status || (bare.status == bottoms.status && left < room);
-  findings.add(overlap_decides ? bare : bottoms);
 }
 
 } // namespace assessing

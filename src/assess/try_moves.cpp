@@ -2,6 +2,7 @@
 
 #include "assess/checks.hpp"
 #include "assess/layout.hpp"
+#include "assess/shorten.hpp"
 #include "assess/worse.hpp"
 
 #include <algorithm>
@@ -126,6 +127,41 @@ void try_moves(const Case& value, Assessment& assessment) {
   }
   const bool general = difference->advice == std::vector<const char*>{"difference.equalise"};
   if (!general) settle_uneven_running(assessment);
+}
+
+namespace {
+
+/// The looser rules give overlap away for clearance: up to a caution that is what they say.
+bool is_traded(const Finding& after, bool looser) {
+  return looser && after.check == Check::overlap && after.status <= Status::caution;
+}
+
+/// What a cut makes worse.
+const Finding* worse_after_cut(const Case& value, const DrivelineOverRange& range, const Assessment& base,
+                               const Finding& cut, bool looser) {
+  Case changed = value;
+  changed.driveline.hand_checks.clear(); // they were made with the tubes as they are
+  shorten(changed.driveline, length_in(cut, looser ? "least_cut" : "cut"), length_in(cut, "guard_cut"));
+  const Assessment after = assess_over(changed, range, Depth::for_search);
+  for (const Finding& finding : after.findings) {
+    const Finding* before = base.find(finding.check, finding.part);
+    if (is_worse(finding, base) && !is_traded(finding, looser)) return before;
+  }
+  return nullptr;
+}
+
+} // namespace
+
+void try_cut(const Case& value, const DrivelineOverRange& range, Assessment& assessment) {
+  Finding* cut = found(assessment, Check::cut_list);
+  if (cut == nullptr || cut->advice.empty()) return;
+  const std::string_view order = cut->advice.front();
+  const bool looser = order == "cut.by_looser_rules";
+  if (!looser && order != "cut.by_this_much" && order != "cut.members") return;
+  const Finding* worse = worse_after_cut(value, range, assessment, *cut, looser);
+  if (worse == nullptr) return;
+  cut->facts.push_back(fact("worse", std::string(check_id(worse->check))));
+  cut->advice = {"cut.breaks_else"};
 }
 
 } // namespace assessing

@@ -278,12 +278,17 @@ bool follow(const std::string& advice, const Finding& finding, Case& value) {
   } else if (advice == "difference.into_line") {
     hitch.lateral->value = Length{};
     input.lateral->value = Length{};
-  } else if (advice == "cut.by_this_much" || advice == "cut.by_looser_rules") {
-    const double cut = si_of(finding, advice == "cut.by_this_much" ? "cut" : "least_cut");
+  } else if (advice == "cut.by_this_much" || advice == "cut.members" || advice == "cut.by_looser_rules") {
+    const double cut = si_of(finding, advice == "cut.by_looser_rules" ? "least_cut" : "cut");
     shorten(value.driveline.closed_length, cut);
     shorten(value.driveline.closed_overlap, cut);
-    shorten(value.driveline.guard_closed_length, cut);
-    shorten(value.driveline.guard_closed_overlap, cut);
+    if (value.driveline.guard_closed_length && value.driveline.guard_closed_overlap) {
+      shorten(value.driveline.guard_closed_length, si_of(finding, "guard_cut"));
+      shorten(value.driveline.guard_closed_overlap, si_of(finding, "guard_cut"));
+    }
+  } else if (advice == "guard_tubes.cut" && value.driveline.hand_checks.empty()) {
+    shorten(value.driveline.guard_closed_length, si_of(finding, "guard_cut"));
+    shorten(value.driveline.guard_closed_overlap, si_of(finding, "guard_cut"));
   } else if (advice == "turn.no_further" && value.range.turning->yaw) {
     value.range.turning->yaw = Interval<Angle>{radians(-si_of(finding, "left")), radians(si_of(finding, "right"))};
   } else if (advice == "lift.no_higher") {
@@ -358,7 +363,7 @@ TEST_CASE("one order about the tubes: no report tells to cut and not to cut, nor
     std::vector<std::string> orders;
     for (const Finding& finding : assessment.findings) {
       for (const std::string advice : finding.advice) {
-        for (const char* order : {"telescope.", "cut.by_", "cut.longer", "cut.open"}) {
+        for (const char* order : {"telescope.", "cut.by_", "cut.members", "cut.breaks", "cut.longer", "cut.open"}) {
           if (advice.rfind(order, 0) == 0) orders.push_back(advice);
         }
       }
