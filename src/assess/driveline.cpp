@@ -6,6 +6,7 @@
 #include "assess/high_idle.hpp"
 #include "assess/layout.hpp"
 #include "assess/limits.hpp"
+#include "assess/loosest.hpp"
 #include "assess/torsion.hpp"
 
 #include <fieldshaft/joint.hpp>
@@ -14,7 +15,6 @@
 #include <cmath>
 #include <optional>
 #include <string_view>
-#include <type_traits>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -41,6 +41,14 @@ Finding worse_joint(Check check, const Case& value, const StateExtremes& extreme
   return front.margin <= rear.margin ? front : rear;
 }
 
+/// A machine that turns bends its joints by that; a mounted one by its lift, at the end where they bend most.
+const char* less_angle(const Case& value, const Finding& finding) {
+  if (is_trailed(value) || is_semi_mounted(value)) return "angle.reduce_driven";
+  const LengthRange lift = positions_in(value, finding.state).lift;
+  const bool low = lift.low < lift.high && *finding.pose->lift - lift.low < lift.high - *finding.pose->lift;
+  return low ? "angle.reduce_mounted_low" : "angle.reduce_mounted";
+}
+
 void check_angle(const Case& value, const DrivelineOverRange& range, Check check, MachineState state,
                  Findings& findings) {
   const StateExtremes* extremes = range.find(state);
@@ -56,39 +64,71 @@ void check_angle(const Case& value, const DrivelineOverRange& range, Check check
     return;
   }
   Finding finding = worse_joint(check, value, *extremes);
-  const bool mounted = value.tractor.hitch.kind == HitchKind::three_point;
-  const char* driven_advice = mounted ? "angle.reduce_mounted" : "angle.reduce_driven";
-  if (finding.status != Status::ok) finding.advice = {extremes->driven ? driven_advice : "angle.reduce_at_rest"};
+  if (finding.status != Status::ok)
+    finding.advice = {extremes->driven ? less_angle(value, finding) : "angle.reduce_at_rest"};
   findings.add(std::move(finding));
 }
 
-/// What makes both joints bend equally: on a drawbar the place of the pin, on a linkage its pitch.
-const char* equalising_advice(const Case& value) {
-  return value.tractor.hitch.kind == HitchKind::three_point ? "difference.equalise_mounted" : "difference.equalise";
+/// How a machine that steers behind the links makes its joints bend alike, and from which arms about the pivot.
+const char* equalise_about_pivot(const Case& value, MachineState state, Finding& finding) {
+  const Driveline line = driveline_of(value);
+  const Pose straight = placed_at(value, positions_in(value, state), {0.5, 0.5, 0.5}).pose;
+  const Position pivot = steering_pivot_of(value);
+  const Length front = (front_joint_position(line) - in_tractor(straight, pivot)).forward();
+  const Length rear = -(rear_joint_position(line) - pivot).forward();
+  if (!(front > Length{})) return "difference.equalise_pivot_in_general";
+  finding.facts.push_back(fact("front_arm", front));
+  finding.facts.push_back(fact("rear_arm", rear));
+  finding.facts.push_back(fact("equal_behind", value.implement.input.behind->value + front - rear));
+  return "difference.equalise_pivot";
+}
+
+/// What makes both joints bend equally: on a drawbar the place of the pin, of a steered machine that of the pivot, on a
+/// linkage its pitch.
+const char* equalising_advice(const Case& value, MachineState state, Finding& finding) {
+  if (is_semi_mounted(value)) return equalise_about_pivot(value, state, finding);
+  return is_trailed(value) ? "difference.equalise" : "difference.equalise_mounted";
+}
+
+double amount_si(Angle angle) { return angle.value(); }
+double amount_si(double share) { return share; }
+
+/// What was found to be made of an extreme within the tolerances: at its own worst position, or elsewhere.
+template <class Q> Loosest loosest_of(const Case& value, MachineState state, const WorstCase<Q>& worst, Uneven of) {
+  const Loosest there{amount_si(worst.loose), worst.pose};
+  const Loosest anywhere = loosest(value, state, of);
+  return anywhere.value > there.value ? anywhere : there;
 }
 
 /// The finding of a proved value, or that of what the tolerances make of it where they pass a further limit.
-template <class Q>
-Finding within_tolerances(Check check, const WorstCase<Q>& worst, const LimitBand& band, const char* as_stated,
-                          const char* loose) {
-  const auto amount = [](Q q) {
-    if constexpr (std::is_same_v<Q, double>) {
-      return Amount{q, Kind::share};
-    } else {
-      return amount_of(q);
-    }
-  };
-  Finding stated = compare(check, amount(worst.value), band, as_stated);
-  Finding found = compare(check, amount(worst.loose), band, loose);
-  found.facts = {{"stated", amount(worst.value)}};
+Finding within_tolerances(Check check, MachineState state, Amount stated_value, const PoseAt& pose,
+                          const Loosest& loose_value, const LimitBand& band, const char* as_stated, const char* loose) {
+  Finding stated = compare(check, stated_value, band, as_stated);
+  Finding found = compare(check, {loose_value.value, stated_value.kind}, band, loose);
+  place(stated, state, pose);
+  place(found, state, loose_value.pose);
+  found.facts = {{"stated", stated_value}};
   return found.status > stated.status ? found : stated;
 }
 
-/// The driven state in which the shaft turns least evenly.
-const StateExtremes* least_even(const DrivelineOverRange& range) {
-  const StateExtremes* worst = nullptr;
+/// A driven state and how uneven it may be.
+struct LeastEven {
+  const StateExtremes* state = nullptr;
+  Loosest loose;
+
+  double most() const { return std::max(state->variation.value, loose.value); }
+};
+
+/// The driven state in which the shaft turns least evenly, its measurements within their tolerances.
+LeastEven least_even(const Case& value, const DrivelineOverRange& range) {
+  const bool one_wide = value.driveline.front_joint_kind == JointKind::wide_angle ||
+                        value.driveline.rear_joint_kind == JointKind::wide_angle;
+  LeastEven worst;
   for (const StateExtremes& state : range.states) {
-    if (state.driven && (worst == nullptr || state.variation.value > worst->variation.value)) worst = &state;
+    if (!state.driven) continue;
+    LeastEven one{&state, {state.variation.loose, state.variation.pose}};
+    if (!one_wide) one.loose = loosest_of(value, state.state, state.variation, Uneven::variation);
+    if (worst.state == nullptr || one.most() > worst.most()) worst = one;
   }
   return worst;
 }
@@ -145,26 +185,29 @@ void check_variation(const Case& value, const DrivelineOverRange& range, Finding
                               {gear != nullptr && gear->pto_speed, "tractor.pto.selected"}})) {
     missing.push_back(std::move(path));
   }
-  const StateExtremes* worst = least_even(range);
-  if (gear == nullptr || worst == nullptr || !missing.empty()) {
+  const bool none_driven =
+      std::none_of(range.states.begin(), range.states.end(), [](const StateExtremes& s) { return s.driven; });
+  if (gear == nullptr || none_driven || !missing.empty()) {
     findings.add(not_known(Check::speed_variation, "variation.unstated", missing));
     return;
   }
+  const LeastEven least = least_even(value, range);
+  const StateExtremes* worst = least.state;
   Finding finding =
-      at_both_speeds(*gear->pto_speed, pto_speed_at_high_idle(value), [worst](AngularSpeed speed, bool high_idle) {
-        Finding judged = within_tolerances(Check::speed_variation, worst->variation, variation_band(speed),
+      at_both_speeds(*gear->pto_speed, pto_speed_at_high_idle(value), [&](AngularSpeed speed, bool high_idle) {
+        Finding judged = within_tolerances(Check::speed_variation, worst->state, {worst->variation.value, Kind::share},
+                                           worst->variation.pose, least.loose, variation_band(speed),
                                            high_idle ? "variation.at_high_idle" : "variation.driven",
                                            high_idle ? "variation.loose_at_high_idle" : "variation.loose");
         judged.facts.push_back(fact("speed", speed));
         return judged;
       });
-  place(finding, worst->state, worst->variation.pose);
   if (!is_finite(finding.value->si)) { // a joint at a right angle, or yokes out of line with loose measurements
     finding = make_finding(Check::speed_variation, Status::stop, "variation.endless");
     place(finding, worst->state, worst->variation.pose);
   }
   if (finding.status != Status::ok) {
-    finding.advice = {equalising_advice(value)};
+    finding.advice = {equalising_advice(value, worst->state, finding)};
     if (*value.driveline.yoke_phase != Angle{}) finding.advice.push_back("variation.yokes");
   }
   findings.add(std::move(finding));
@@ -196,10 +239,11 @@ void check_difference(const Case& value, const DrivelineOverRange& range, Findin
   if (value.limits.angle_difference) {
     band = with_stated(band, amount_of(*value.limits.angle_difference), "difference as the case states it");
   }
-  Finding finding =
-      within_tolerances(Check::angle_difference, extremes->difference, band, "difference.in_work", "difference.loose");
-  place(finding, MachineState::working, extremes->difference.pose);
-  if (finding.status != Status::ok) finding.advice = {equalising_advice(value)};
+  const WorstCase<Angle>& worst = extremes->difference;
+  Finding finding = within_tolerances(Check::angle_difference, MachineState::working, amount_of(worst.value),
+                                      worst.pose, loosest_of(value, MachineState::working, worst, Uneven::difference),
+                                      band, "difference.in_work", "difference.loose");
+  if (finding.status != Status::ok) finding.advice = {equalising_advice(value, MachineState::working, finding)};
   findings.add(std::move(finding));
 }
 

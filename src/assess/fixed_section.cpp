@@ -86,8 +86,9 @@ WorstCase<double> chain_over(const Case& value, const FixedSection& section, Mac
   std::optional<SupportWheel> wheel;
   if (positions_in(value, state).slack) wheel = support_wheel_of(value);
   const MountedRange positions = positions_of(value, state);
-  const MountedChainEnvelope over =
-      chain_envelope(first, second, between, linkage_of(value), positions, wheel, options);
+  ThreePointLinkage linkage = linkage_of(value);
+  if (wheel && !(linkage.top_link > Length{})) linkage.top_link = metres(1.0); // any: it hangs slack
+  const MountedChainEnvelope over = chain_envelope(first, second, between, linkage, positions, wheel, options);
   return worst(over.speed_variation, over.at.lift);
 }
 

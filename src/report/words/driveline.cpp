@@ -21,6 +21,14 @@ constexpr Phrase phrases[] = {
            "Bend the joints no further than {limit} while the shaft turns: disengage the PTO before higher "
            "lifts, limit the lift, and set the top link so that the input shaft runs parallel to the "
            "stub in work."},
+    Phrase{
+        "angle.reduce_mounted_low",
+        "Bend the joints no further than {limit} while the shaft turns: do not lower the machine so far with the PTO "
+        "engaged, and set the top link so that the input shaft runs parallel to the stub in work."},
+    Phrase{"pivot.input_ahead",
+           "The input shaft ends ahead of the steering pivot: on the headstock it does not turn with the machine, and "
+           "the driveline that leads over the pivot is another one. Neither is followed here. If the input shaft does "
+           "ride behind the pivot, measure both places again."},
     Phrase{"angle.reduce_at_rest",
            "Limit turn or lift so that no joint passes {limit} even at rest: it locks and breaks."},
     Phrase{"joint.front", "the joint at the tractor"},
@@ -247,6 +255,15 @@ constexpr Phrase phrases[] = {
     Phrase{"difference.other_driveline",
            "Move neither pin nor input shaft with this driveline: what makes the joint angles more equal makes another "
            "check worse. Choose a driveline of another length together with the place."},
+    Phrase{"difference.equalise_pivot",
+           "Bring both joint centres equally far from the steering pivot, so that each joint takes half of the turn: "
+           "straight, the one at the tractor stands {front_arm} ahead of it and the one at the implement {rear_arm} "
+           "behind; an input shaft that ends {equal_behind} behind the lower hitch points would make them alike. Then "
+           "check length and clearance again."},
+    Phrase{
+        "difference.equalise_pivot_in_general",
+        "Bring both joint centres equally far from the steering pivot, one on each side, so that each joint takes half "
+        "of the turn."},
     Phrase{"difference.equalise_mounted",
            "Set the top link so that the input shaft runs parallel to the stub in work: then both joints "
            "bend equally."},
