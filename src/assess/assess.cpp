@@ -1,6 +1,7 @@
 #include "assess/bearing.hpp"
 #include "assess/certificate.hpp"
 #include "assess/checks.hpp"
+#include "assess/headstock.hpp"
 #include "assess/need.hpp"
 #include "assess/placement.hpp"
 #include "assess/settle.hpp"
@@ -187,9 +188,22 @@ void doubt_where_the_hand_disagrees(const Case& value, Assessment& assessment) {
   for (Finding& finding : assessment.findings) {
     const bool depends =
         between(finding.check, Check::drawbar_distance, Check::fouling) || rests_on_joint_angles(value, finding.check);
+    if (finding.check == Check::guard_tubes) finding.advice.clear(); // no cut on doubtful measurements
     if (!depends || (finding.status >= Status::not_known && finding.check != Check::cut_list)) continue;
     finding.status = Status::not_known;
     finding.reason = "hand.judge_later";
+    finding.advice.clear();
+  }
+}
+
+/// An input shaft ahead of the steering pivot is one on the headstock: nothing of the driveline is followed then, and
+/// no entry of the case changes that.
+void name_input_on_headstock(const Case& value, Assessment& assessment) {
+  if (!assessing::input_on_headstock(value)) return;
+  for (Finding& finding : assessment.findings) {
+    if (finding.missing != std::vector<std::string>{assessing::input_on_headstock_path}) continue;
+    finding.missing.clear();
+    finding.reason = "pivot.input_ahead";
     finding.advice.clear();
   }
 }
@@ -269,6 +283,7 @@ Assessment assessing::assess_over(const Case& stated, const DrivelineOverRange& 
   assessing::check_rotor(value, findings);
   assessing::check_guards(value, findings);
   name_missing_of_row(need, assessment);
+  name_input_on_headstock(value, assessment);
   doubt_at_wrong_speed(assessment);
   doubt_where_not_rear(value, assessment);
   doubt_where_ground_driven(value, assessment);
@@ -277,10 +292,12 @@ Assessment assessing::assess_over(const Case& stated, const DrivelineOverRange& 
 }
 
 Assessment assess(const Case& value) {
-  Assessment assessment =
-      assessing::assess_over(value, assessing::driveline_over_range(value), assessing::Depth::whole);
+  const assessing::DrivelineOverRange range = assessing::driveline_over_range(value);
+  Assessment assessment = assessing::assess_over(value, range, assessing::Depth::whole);
   assessing::try_moves(value, assessment);
+  assessing::try_cut(value, range, assessment);
   assessing::settle_lengths(assessment);
+  assessing::settle_turn(assessment);
   return assessment;
 }
 

@@ -28,8 +28,6 @@ Angle turn_of(const CouplingYokes& yokes, Length distance, Angle front, Angle re
   return radians(std::asin(std::min(sine, 1.0)));
 }
 
-bool any(const CouplingYokes& yokes) { return yokes.front > Length{} || yokes.rear > Length{}; }
-
 /// What joints that bend in one point become.
 struct Bent {
   Length distance{};
@@ -66,14 +64,25 @@ void allow_for_crosses(StateExtremes& extremes, const CouplingYokes& yokes) {
   extremes.shortest.value = bent.distance;
 }
 
-void narrow_for_crosses(DrivelineLimits& limits, const CouplingYokes& yokes) {
+void allow_for_crosses(DrivelineEnvelope& envelope, const CouplingYokes& yokes) {
   if (!any(yokes)) return;
-  const Angle front = *limits.front_angle;
-  const Angle rear = *limits.rear_angle;
-  const Angle turn = turn_of(yokes, *limits.shortest, front, rear);
-  limits.front_angle = std::max(front - turn, Angle{});
-  limits.rear_angle = std::max(rear - turn, Angle{});
-  limits.shortest = (*limits.shortest + along(yokes.front, front) + along(yokes.rear, rear)) / math::cos(turn);
+  const Bent bent = with_crosses(envelope.shortest.lower, envelope.front_angle.upper, envelope.rear_angle.upper, yokes);
+  envelope.front_angle.upper = bent.front;
+  envelope.rear_angle.upper = bent.rear;
+  envelope.shortest.lower = bent.distance;
+}
+
+EnvelopeOptions options_within(const DrivelineLimits& limits, const CouplingYokes& yokes) {
+  EnvelopeOptions options;
+  options.with_speed_variation = false;
+  if (!any(yokes)) {
+    options.limits = limits;
+    return options;
+  }
+  options.wanted = detail::WantedExtremes::all_but_difference;
+  options.angle_gap = degrees(0.05);
+  options.length_gap = millimetres(0.5);
+  return options;
 }
 
 } // namespace assessing

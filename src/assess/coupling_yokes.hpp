@@ -45,9 +45,15 @@ Length length_with_crosses(Length distance, Angle front, Angle rear, const Coupl
 /// attained in one point stays: with crosses that place comes nearer to the bound.
 void allow_for_crosses(StateExtremes& extremes, const CouplingYokes& yokes);
 
-/// To limits of joints in one point within which joints with crosses keep those that were given: both angles and the
-/// shortest distance.
-void narrow_for_crosses(DrivelineLimits& limits, const CouplingYokes& yokes);
+/// The same for an envelope that is held against limits.
+void allow_for_crosses(DrivelineEnvelope& envelope, const CouplingYokes& yokes);
+
+/// Whether some joint has two crosses.
+inline bool any(const CouplingYokes& yokes) { return yokes.front > Length{} || yokes.rear > Length{}; }
+
+/// What an envelope is asked that is held against limits. By how much crosses shorten the driveline goes by how far its
+/// joints bend: with them bounds are wanted, coarse ones, rather than whether limits hold.
+EnvelopeOptions options_within(const DrivelineLimits& limits, const CouplingYokes& yokes);
 
 } // namespace assessing
 } // namespace v0

@@ -62,12 +62,13 @@ Rod rod_of(const Bar& bar) { return {position_of(bar.from), position_of(bar.to),
 Rod moved(const Rod& rod, const Position& by) { return {rod.from + by, rod.to + by, rod.radius}; }
 
 /// What may foul is followed with a tight top link only, and of a machine that does not steer behind the links.
-void name_not_followed(std::vector<std::string>& missing, const Case& value) {
-  if (is_semi_mounted(value)) missing.emplace_back("implement.steering_pivot");
-  for (const MachineState state : states_with_positions) {
-    const Stated<StateRange>& range = range_of(value, state);
-    if (range && range->top_link == TopLink::slack) missing.push_back(range_path(state) + ".top_link");
-  }
+bool is_followed(const Case& value) {
+  if (is_trailed(value)) return true;
+  return !is_semi_mounted(value) &&
+         std::none_of(states_with_positions.begin(), states_with_positions.end(), [&](MachineState state) {
+           const Stated<StateRange>& range = range_of(value, state);
+           return range && range->top_link == TopLink::slack;
+         });
 }
 
 Tyre tyre_of(const TyreCase& tyre) { return {position_of(tyre.centre), 0.5 * *tyre.diameter, *tyre.width}; }
@@ -122,7 +123,7 @@ Nearest nearest_mounted(const Case& value, const DrivelineOverRange& range, cons
   for (const StateExtremes& state : range.states) {
     const MountedRange positions = positions_of(value, state.state);
     const auto look = [&](const MountedSurroundings& one, const std::string& part, const char* against) {
-      const MountedClearance clear = mounted_clearance(value, positions, {true, {}, one, {}});
+      const MountedClearance clear = mounted_clearance(value, positions, {true, true, {}, one, {}});
       const Length room = clear.least.lower - data.tolerance;
       if (!first && room >= nearest.room) return;
       first = false;
@@ -168,7 +169,7 @@ FoulingData fouling_data(const Case& value) {
   name_missing(data.missing, value);
   if (!value.driveline.guard_diameter) data.missing.emplace_back("driveline.guard_diameter");
   for (std::string& path : layout_missing(value)) data.missing.push_back(std::move(path));
-  if (data.stated) name_not_followed(data.missing, value);
+  data.followed = is_followed(value);
   if (!data.complete()) return data;
   Surroundings& around = data.around.fixed;
   around.guard_radius = 0.5 * *value.driveline.guard_diameter;
@@ -211,6 +212,10 @@ void check_fouling(const Case& value, const DrivelineOverRange& range, Findings&
   if (!data.stated) {
     findings.not_examined(Check::fouling,
                           {"fouling.tractor", "fouling.implement", "fouling.tyres", "driveline.guard_diameter"});
+    return;
+  }
+  if (!data.followed) { // no entry mends that
+    findings.add(not_known(Check::fouling, "fouling.not_followed", {}));
     return;
   }
   std::vector<std::string> missing = data.missing;

@@ -11,11 +11,14 @@ namespace assessing {
 
 struct FoulingData {
   bool stated = false;              ///< some part is named
+  bool followed = true;             ///< false: of a machine that steers behind the links or stands on its own wheels
   std::vector<std::string> missing; ///< what would have to be stated beside
   MountedSurroundings around;       ///< of all parts, where nothing is missing; links of a mounted machine only
   Length tolerance{};               ///< by how much all measurements together may bring two parts nearer
 
-  bool complete() const { return stated && missing.empty(); }
+  bool complete() const { return stated && followed && missing.empty(); }
+  /// Entries are missing, not a part of the model.
+  bool in_part() const { return stated && followed && !missing.empty(); }
 };
 
 FoulingData fouling_data(const Case& value);

@@ -1,5 +1,7 @@
 #include "assess/layout.hpp"
 
+#include "assess/headstock.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -12,13 +14,17 @@ void append(std::vector<std::string>& paths, std::vector<std::string> more) {
   for (std::string& path : more) paths.push_back(std::move(path));
 }
 
-/// A top link that hangs slack in every position has no length that matters.
+/// A top link that hangs slack in every position has no length that matters. A state that is not stated asks for what
+/// it needs once it is.
 bool needs_top_link(const Case& value) {
   const WorkingRange& range = value.range;
+  bool stated = false;
   for (const Stated<StateRange>* state : {&range.working, &range.turning, &range.transport}) {
-    if (!*state || (*state)->top_link != TopLink::slack) return true;
+    if (!*state) continue;
+    stated = true;
+    if ((*state)->top_link != TopLink::slack) return true;
   }
-  return false;
+  return !stated;
 }
 
 /// The coupler between links and implement; nothing where none is fitted.
@@ -79,6 +85,12 @@ DrivelineTolerance own_tolerance(const Case& value) {
 
 } // namespace
 
+bool input_on_headstock(const Case& value) {
+  const auto& pivot = value.implement.steering_pivot;
+  const auto& input = value.implement.input.behind;
+  return is_semi_mounted(value) && pivot->behind && input && input->value < pivot->behind->value;
+}
+
 std::vector<std::string> layout_missing(const Case& value) {
   const Hitch& hitch = value.tractor.hitch;
   const InputConnection& input = value.implement.input;
@@ -100,6 +112,7 @@ std::vector<std::string> layout_missing(const Case& value) {
     }
   }
   if (hitch.kind == HitchKind::drawbar) append(missing, drawbar_missing(hitch));
+  if (input_on_headstock(value)) missing.emplace_back(input_on_headstock_path);
   return missing;
 }
 

@@ -1,6 +1,7 @@
 // How high one may lift a mounted machine while its PTO turns, before a limit of its driveline is broken.
 
 #include "assess/checks.hpp"
+#include "assess/coupling_yokes.hpp"
 #include "assess/fouling.hpp"
 #include "assess/geometry.hpp"
 #include "assess/layout.hpp"
@@ -29,15 +30,16 @@ Length highest_stated(const Case& value) {
 /// Where what may foul is stated, with the room that is to be left.
 LiftLimit limit_within(const Case& value, const MountedRange& positions, bool slack, const DrivelineLimits& limits,
                        const FoulingData& fouling, Amount room) {
-  EnvelopeOptions options;
-  options.with_speed_variation = false;
-  options.limits = limits;
+  const CouplingYokes yokes = yokes_of(value.driveline);
+  EnvelopeOptions options = options_within(limits, yokes);
   if (positions.pivot) options.budget = budget_of_steered;
   const MountedTolerance tolerance = mounted_tolerance(value);
   const auto judge = [&](const LengthRange& lift) {
     MountedRange part = positions;
     part.lift = lift;
-    LimitCheck check = check_limits(mounted_envelope(value, tolerance, part, slack, options).envelope, limits);
+    DrivelineEnvelope envelope = mounted_envelope(value, tolerance, part, slack, options).envelope;
+    allow_for_crosses(envelope, yokes);
+    LimitCheck check = check_limits(envelope, limits);
     if (!check.holds || !fouling.complete()) return check;
     const MountedClearance clear = mounted_clearance(value, part, fouling);
     detail::check_limit(check, clear.least, std::optional<Length>(metres(room.si) + fouling.tolerance),
@@ -68,6 +70,7 @@ const char* what_stops(const LiftLimit& limit) {
 
 const char* lift_fouling_phrase(const FoulingData& fouling) {
   if (fouling.complete()) return "lift.fouling.considered";
+  if (!fouling.followed) return "lift.fouling.not_followed";
   return fouling.stated ? "lift.fouling.partly" : "lift.fouling.unstated";
 }
 
@@ -81,7 +84,8 @@ Finding lift_finding(const Case& value, MachineState state, bool driven, Length 
   const LiftLimit strictest = limit_within(value, positions, slack, limits.strictest, fouling, room.strictest);
   const LiftLimit loosest = limit_within(value, positions, slack, limits.loosest, fouling, room.loosest);
   const bool breaks_low = !strictest.low_end;
-  Finding finding = make_finding(Check::lift_limit, Status::ok, breaks_low ? "lift.not_even_low" : "lift.limit");
+  const char* as_far = loosest.kind == LimitKind::none ? "lift.limit.open" : "lift.limit";
+  Finding finding = make_finding(Check::lift_limit, Status::ok, breaks_low ? "lift.not_even_low" : as_far);
   if (breaks_low || stated > strictest.allowed) finding.status = Status::caution;
   if (!loosest.low_end || stated > loosest.allowed) finding.status = Status::stop;
   const LiftLimit& decides = finding.status == Status::stop ? loosest : strictest;
@@ -95,12 +99,12 @@ Finding lift_finding(const Case& value, MachineState state, bool driven, Length 
                    fact("stop", PhraseId{what_stops(strictest)}), fact("from", positions.lift.low),
                    fact("fouling", PhraseId{lift_fouling_phrase(fouling)})};
   if (fouling.complete()) finding.basis.push_back(room.basis.front());
-  if (fouling.stated && !fouling.complete()) {
+  // Where even the lowest lift breaks a limit, no height is to be named.
+  if (finding.status != Status::ok) finding.advice = {breaks_low ? "lift.mend_first" : "lift.no_higher"};
+  if (fouling.in_part()) {
     finding.missing = fouling.missing;
     finding.status = worse(finding.status, Status::not_known);
   }
-  // Where even the lowest lift breaks a limit, no height is to be named.
-  if (finding.status != Status::ok) finding.advice = {breaks_low ? "lift.mend_first" : "lift.no_higher"};
   return finding;
 }
 

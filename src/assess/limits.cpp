@@ -207,7 +207,6 @@ StateLimits state_limits(const Case& value, MachineState state, bool driven) {
     all.rear_angle = radians((rear.*end).si);
     all.longest = longest_allowed(value, end);
     all.shortest = pushed_together + metres((room.*end).si);
-    narrow_for_crosses(all, yokes_of(line));
     return all;
   };
   StateLimits found{limits(&LimitBand::strictest), limits(&LimitBand::loosest), {}};

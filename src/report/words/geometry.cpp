@@ -34,17 +34,42 @@ constexpr Phrase phrases[] = {
         "cut.by_this_much",
         "Cut {cut} from the inner tube, from the outer tube and from each guard tube, by the driveline's manual; take "
         "off burrs and grease the tubes."},
+    Phrase{"cut.members",
+           "Cut {cut} from the inner tube and from the outer tube, by the driveline's manual; take off burrs and "
+           "grease the tubes."},
+    Phrase{"cut.guards_own",
+           "From each guard tube cut {guard_cut}, not what the members lose: {guard_overlap_after} of overlap is then "
+           "left at the longest and {guard_room_after} of room at the shortest."},
+    Phrase{"cut.guards_stay",
+           "Do not cut the guard tubes: they have the room that they need ({guard_room_after} at the shortest), and "
+           "would come apart over a turning shaft ({guard_overlap_after} of overlap at the longest)."},
+    Phrase{"cut.guards_by_looser_rules",
+           "From each guard tube cut no more than {guard_cut}, whatever the members lose: {guard_overlap_after} of "
+           "overlap is then left at the longest and {guard_room_after} of room at the shortest, which stays a caution. "
+           "Guard tubes that suit by every rule are at most {guard_closed} long, closed, and then overlap by at least "
+           "{guard_overlap}."},
+    Phrase{"cut.guards_others",
+           "Do not cut the guard tubes: cut to the room that they need they would leave the shaft bare at the longest. "
+           "First fit others, at most {guard_closed} long when closed and then overlapping by at least "
+           "{guard_overlap}."},
+    Phrase{"cut.guards_unstated",
+           "From each guard tube take no more than leaves them overlapping by 50 mm at the longest: how long they are "
+           "is not stated (driveline.guard_closed_length, driveline.guard_closed_overlap), so that no cut of theirs "
+           "is known."},
+    Phrase{"cut.breaks_else",
+           "Do not cut: the cut that suits the members makes another check worse ({worse}). Look for the cause of the "
+           "short position, or for another driveline."},
     Phrase{
         "cut.longer_tubes",
         "Fit a driveline whose tubes are at least {missing_tube} longer each, or limit the position that pulls it out "
         "to {longest} ({longest_at})."},
-    Phrase{
-        "cut.by_looser_rules",
-        "No cut satisfies every rule. By the looser rules alone ({looser_overlap} of overlap, {looser_clearance} of "
-        "clearance) a cut of at least {least_cut} and at most {greatest_cut} from the inner tube, from the outer tube "
-        "and from each guard tube would do, by the driveline's manual; that stays a caution. A longest position "
-        "shorter by {twice_too_long}, a shortest position longer by {too_long}, or a telescope of three members "
-        "would satisfy them all."},
+    Phrase{"cut.by_looser_rules",
+           "No cut satisfies every rule. By the looser rules alone ({looser_overlap} of overlap, {looser_clearance} of "
+           "clearance) a cut of at least {least_cut} and at most {greatest_cut} from the inner tube and from the outer "
+           "tube "
+           "would do, by the driveline's manual; that stays a caution. A longest position "
+           "shorter by {twice_too_long}, a shortest position longer by {too_long}, or a telescope of three members "
+           "would satisfy them all."},
     Phrase{"cut.open_interval",
            "Do not cut. A longest position shorter by {twice_too_long}, a shortest position longer by {too_long}, or a "
            "telescope of three members would make a closed length possible."},
@@ -58,17 +83,42 @@ constexpr Phrase phrases[] = {
     Phrase{"guard_tubes.unstated", "Guard tubes, hitch or the positions of all three states are not all stated."},
     Phrase{"guard_tubes.overlap", "The guard tubes overlap by {overlap} where the driveline is longest."},
     Phrase{"guard_tubes.room", "The guard tubes have {room} left where the driveline is shortest."},
-    Phrase{"guard_tubes.longer", "Fit longer guard tubes: no part of the shaft may be bare in any position."},
-    Phrase{"guard_tubes.cut", "The guard tubes bottom: cut at least {cut} from each (what is cut from the members is "
-                              "cut from them too); then "
-                              "{overlap_after} of overlap is left at the longest."},
+    Phrase{"guard_tubes.cut",
+           "Cut {guard_cut} from each guard tube: {guard_overlap_after} of overlap is then left at the "
+           "longest and {guard_room_after} of room at the shortest."},
+    Phrase{"guard_tubes.cut_by_looser_rules",
+           "No cut of the guard tubes suits by every rule. Cut {guard_cut} from each: {guard_overlap_after} of overlap "
+           "is then left at the longest and {guard_room_after} of room at the shortest, which stays a caution."},
+    Phrase{"guard_tubes.others",
+           "Fit guard tubes that are at most {guard_closed} long when closed and then overlap by at least "
+           "{guard_overlap}: no part of the shaft may be bare in any position, and they may not bottom."},
+    Phrase{"guard_tubes.longer",
+           "Fit a guard of more parts: two tubes that do not bottom at the shortest position leave the shaft bare at "
+           "the longest."},
     // How far to turn.
     Phrase{"turn.unstated", "Hitch, joints, telescope, input connection or the positions while turning are not all "
                             "stated."},
+    Phrase{"turn.limit",
+           "Over pitch and roll as stated for turning, no rule on joint angle or telescope objects up to {left} to the "
+           "left ({left_stop}) and {right} to the right ({right_stop}); every rule does beyond {left_most} and "
+           "{right_most}. {others} {fouling}"},
+    Phrase{"turn.limit.open",
+           "Over pitch and roll as stated for turning, no rule on joint angle or telescope objects up to {left} to the "
+           "left ({left_stop}) and {right} to the right ({right_stop}). Turns beyond {left_most} and {right_most} were "
+           "not looked at: the machine cannot be followed there, or nobody turns so far. {others} {fouling}"},
     Phrase{
-        "turn.limit",
-        "Over pitch and roll as stated for turning, no rule objects up to {left} to the left ({left_stop}) and {right} "
-        "to the right ({right_stop}); every rule does beyond {left_most} and {right_most}. {fouling}"},
+        "turn.limit.left_open",
+        "Over pitch and roll as stated for turning, no rule on joint angle or telescope objects up to {left} to the "
+        "left ({left_stop}) and {right} to the right ({right_stop}). To the right every rule does beyond {right_most}; "
+        "to the left turns beyond {left_most} were not looked at. {others} {fouling}"},
+    Phrase{
+        "turn.limit.right_open",
+        "Over pitch and roll as stated for turning, no rule on joint angle or telescope objects up to {left} to the "
+        "left ({left_stop}) and {right} to the right ({right_stop}). To the left every rule does beyond {left_most}; "
+        "to the right turns beyond {right_most} were not looked at. {others} {fouling}"},
+    Phrase{"turn.others.none", "Uneven running and strength are judged at the turn as stated."},
+    Phrase{"turn.others.object",
+           "Within the turn as stated other checks object: uneven running, or strength at the joint angle there."},
     Phrase{
         "turn.not_even_straight",
         "Even straight ahead a limit is broken, over pitch and roll as stated for turning: to the left {left_stop}, to "
@@ -94,18 +144,26 @@ constexpr Phrase phrases[] = {
         "turn.fouling.unstated",
         "That is from the driveline's side: whether tyre, tongue or drawbar foul earlier is not known (state fouling "
         "and driveline.guard_diameter)."},
+    Phrase{"turn.fouling.not_followed",
+           "That is from the driveline's side: what a machine fouls that steers behind the links or stands on its own "
+           "wheels is not followed, whatever is stated."},
     // How high to lift.
     Phrase{"lift.unstated", "Linkage, joints, telescope, input connection or the positions while turning are not all "
                             "stated."},
-    Phrase{
-        "lift.limit",
-        "From {from} upwards no rule objects to a lift of up to {lift} ({stop}); every rule does beyond {lift_most}. "
-        "{fouling}"},
+    Phrase{"lift.limit", "From {from} upwards no rule on joint angle or telescope objects to a lift of up to {lift} "
+                         "({stop}); every rule "
+                         "does beyond {lift_most}. {fouling}"},
+    Phrase{"lift.limit.open",
+           "From {from} upwards no rule on joint angle or telescope objects to a lift of up to {lift} ({stop}). Lifts "
+           "beyond {lift_most} were not looked at: no state of the case goes there. {fouling}"},
     Phrase{"lift.fouling.considered", "Lower links and parts are reckoned with as stated."},
     Phrase{"lift.fouling.partly", "What may foul is stated in part only: the limit beyond that is not known."},
     Phrase{"lift.fouling.unstated",
            "That is from the driveline's side: whether lower links or frame foul earlier is not known (state fouling "
            "with lower_links, and driveline.guard_diameter)."},
+    Phrase{"lift.fouling.not_followed",
+           "That is from the driveline's side: what a machine fouls that steers behind the links or stands on its own "
+           "wheels is not followed, whatever is stated."},
     Phrase{"lift.not_even_low", "Even at the lowest lift while turning, {from}, a limit is broken: {stop}."},
     Phrase{"lift.no_higher", "Lift no higher than {lift} while turning; disengage the PTO before higher lifts."},
     Phrase{"lift.mend_first",
@@ -113,6 +171,10 @@ constexpr Phrase phrases[] = {
            "finding on it, and disengage the PTO before you lift."},
     // Fouling.
     Phrase{"fouling.unstated", "What may foul, the driveline's place or the positions are not all stated."},
+    Phrase{
+        "fouling.not_followed",
+        "What fouls is not followed for a machine that steers behind the links or stands on its own wheels: no entry "
+        "of the case changes that. Look at it on the machine, engine off, key out, through turn and lift."},
     Phrase{"fouling.room", "{against} and {part} keep at least that far apart in all positions, {tolerance} of "
                            "measuring tolerance taken off."},
     Phrase{"fouling.touches", "{against} and {part} may touch, {tolerance} of measuring tolerance taken off."},
