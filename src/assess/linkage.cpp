@@ -60,8 +60,21 @@ std::vector<Compared> compared(const Case& value, const HitchCategory& category)
     const Datum<LengthRange>& usual = category.convergence;
     all.push_back({"tractor.hitch.convergence", *hitch.convergence, usual.value(), usual.source(), allowed});
   }
+  if (hitch.lower_pivot_behind && hitch.lower_link) {
+    const MeasuredLength& pivot = *hitch.lower_pivot_behind;
+    const MeasuredLength& link = *hitch.lower_link;
+    const Datum<LengthRange>& usual = category.pto_to_lower_points;
+    all.push_back({"tractor.hitch.lower_pivot_behind+lower_link",
+                   {pivot.value + link.value, pivot.tolerance + link.tolerance},
+                   usual.value(),
+                   usual.source(),
+                   allowed});
+  }
   return all;
 }
+
+/// So few figures say too little to call the measurements right.
+constexpr std::size_t enough_figures = 3;
 
 std::vector<Source> basis_of(const std::vector<Compared>& all) {
   std::vector<Source> basis{allowance};
@@ -93,8 +106,10 @@ void check_linkage(const Case& value, Findings& findings) {
   const Compared& worst = *std::max_element(
       all.begin(), all.end(), [](const Compared& a, const Compared& b) { return a.beyond() < b.beyond(); });
   const bool differs = worst.beyond() > Length{};
-  Finding finding = make_finding(Check::linkage, differs ? Status::caution : Status::ok,
-                                 differs ? "linkage.differs" : "linkage.agrees");
+  const bool few = all.size() < enough_figures;
+  const char* agrees = few ? "linkage.agrees_in_few" : "linkage.agrees";
+  Finding finding =
+      make_finding(Check::linkage, differs || few ? Status::caution : Status::ok, differs ? "linkage.differs" : agrees);
   finding.value = amount_of(worst.measured.value);
   finding.limit = amount_of(worst.nearest());
   finding.sense = LimitSense::equal;
@@ -105,6 +120,7 @@ void check_linkage(const Case& value, Findings& findings) {
                    fact("usual", worst.nearest()),
                    {"count", Amount{static_cast<double>(all.size()), Kind::number}}};
   if (differs) finding.advice = {"linkage.measure_again"};
+  if (few && !differs) finding.advice = {"linkage.state_more"};
   findings.add(std::move(finding));
 }
 

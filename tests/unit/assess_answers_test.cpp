@@ -147,6 +147,86 @@ TEST_CASE("guard tubes: bare shaft stops, unstated is not examined, half stated 
   CHECK(status_of(assessed(document), Check::guard_tubes) == Status::not_known);
 }
 
+namespace {
+
+/// The case after the cuts of members and guard tubes that a finding names.
+Json cut_as_told(Json document, double members, double guards) {
+  Json& line = document["driveline"];
+  const Case stated = read_case(document.dump());
+  const auto shorter = [](const Stated<MeasuredLength>& length, double by) {
+    return millimetres_text(Length(length->value).value() - by) + " ± " +
+           millimetres_text(Length(length->tolerance).value());
+  };
+  line["closed_length"] = shorter(stated.driveline.closed_length, members);
+  line["closed_overlap"] = shorter(stated.driveline.closed_overlap, members);
+  line["guard_closed_length"] = shorter(stated.driveline.guard_closed_length, guards);
+  line["guard_closed_overlap"] = shorter(stated.driveline.guard_closed_overlap, guards);
+  line.erase("hand_checks");
+  return document;
+}
+
+} // namespace
+
+TEST_CASE("no cut of the members leaves the guard tubes apart over a turning shaft") {
+  // Guards 540 mm closed, 300 mm of overlap, ± 3 mm each: what is left at the longest of 755 mm falls by twice the cut.
+  struct Row {
+    const char* overlap;
+    const char* order;
+    const char* of_guards;
+  };
+  for (const Row& row :
+       {Row{"300 mm ± 3 mm", "cut.members", "cut.guards_by_looser_rules"},
+        Row{"360 mm ± 3 mm", "cut.members", "cut.guards_own"}, Row{"460 mm ± 3 mm", "cut.by_this_much", ""},
+        Row{"240 mm ± 3 mm", "cut.members", "cut.guards_others"}}) {
+    Json document = to_be_cut();
+    document["driveline"]["guard_closed_overlap"] = row.overlap;
+    CAPTURE(row.overlap);
+    const Assessment before = assessed(document);
+    const Finding& cut = found(before, Check::cut_list);
+    CHECK(advises(cut, row.order));
+    CHECK((*row.of_guards == '\0' || advises(cut, row.of_guards)));
+    CHECK(found(before, Check::guard_tubes).advice.empty()); // one order about the guard tubes
+    const double guards = amount_fact(cut, "guard_cut").si;
+    const double members = amount_fact(cut, "cut").si;
+    CHECK(members == doctest::Approx(0.059)); // 560 - (554.1 - 3 - 50) mm
+    const double overlap = read_case(document.dump()).driveline.guard_closed_overlap->value.value();
+    const double longest = before.envelopes[2].longest.bound.si;
+    CHECK(amount_fact(cut, "guard_overlap_after").si ==
+          doctest::Approx(overlap - 0.006 - (longest - 0.540) - 2.0 * guards).epsilon(1e-9));
+    const Assessment after = assessed(cut_as_told(document, members, guards));
+    CHECK(status_of(after, Check::clearance) == Status::ok);
+    CHECK(status_of(after, Check::overlap) == Status::ok);
+    CHECK(found(after, Check::guard_tubes).status <= found(before, Check::guard_tubes).status);
+    if (guards > 0.0) CHECK(status_of(after, Check::guard_tubes) <= Status::caution);
+  }
+  Json unstated = to_be_cut();
+  unstated["driveline"].erase("guard_closed_length");
+  unstated["driveline"].erase("guard_closed_overlap");
+  CHECK(advises(found(assessed(unstated), Check::cut_list), "cut.guards_unstated"));
+  unstated["driveline"]["guard"] = "absent";
+  CHECK(!advises(found(assessed(unstated), Check::cut_list), "cut.guards_unstated"));
+}
+
+TEST_CASE("guard tubes alone: the cut, the looser cut, and the tubes that would suit are each kept when done") {
+  Json document = that_fits();
+  document["driveline"]["guard_closed_length"] = "525 mm ± 3 mm"; // 26 mm of room where 50 mm are wanted
+  document["driveline"]["guard_closed_overlap"] = "420 mm ± 3 mm";
+  const Assessment before = assessed(document);
+  const Finding& guards = found(before, Check::guard_tubes);
+  CHECK(guards.status == Status::caution);
+  CHECK(advises(guards, "guard_tubes.cut"));
+  const double cut = amount_fact(guards, "guard_cut").si;
+  CHECK(status_of(assessed(cut_as_told(document, 0.0, cut)), Check::guard_tubes) == Status::ok);
+  document["driveline"]["guard_closed_overlap"] = "220 mm ± 3 mm"; // bare at the longest
+  const Assessment bare = assessed(document);
+  const Finding& others = found(bare, Check::guard_tubes);
+  CHECK(others.status == Status::stop);
+  CHECK(advises(others, "guard_tubes.others"));
+  document["driveline"]["guard_closed_length"] = millimetres_text(amount_fact(others, "guard_closed").si) + " ± 3 mm";
+  document["driveline"]["guard_closed_overlap"] = millimetres_text(amount_fact(others, "guard_overlap").si) + " ± 3 mm";
+  CHECK(status_of(assessed(document), Check::guard_tubes) == Status::ok);
+}
+
 TEST_CASE("how far to turn is proved, and its closed form is met") {
   // Flat, without tolerances: both joints turn at a = 340 mm ahead of and b = 360 mm behind the pin, in one plane.
   Json document = that_fits();
@@ -1014,13 +1094,111 @@ TEST_CASE("a semi-mounted machine: how far to turn, its own limits, what is miss
   document = semi_mounted();
   document["driveline"]["guard_diameter"] = "140 mm";
   document["fouling"]["lower_links"] = {{"pivot_span", "600 mm"}, {"hitch_span", "825 mm"}, {"diameter", "60 mm"}};
-  const std::vector<std::string> not_followed = found(assessed(document), Check::fouling).missing;
-  CHECK(std::count(not_followed.begin(), not_followed.end(), "implement.steering_pivot") == 1);
+  const Assessment with_parts = assessed(document);
+  CHECK(status_of(with_parts, Check::fouling) == Status::not_known);
+  CHECK(reason_of(with_parts, Check::fouling) == "fouling.not_followed");
+  CHECK(found(with_parts, Check::fouling).missing.empty()); // no entry mends a limit of the model
+  for (const Check check : {Check::turn_limit, Check::lift_limit}) {
+    CHECK(status_of(with_parts, check) == status_of(assessed(semi_mounted()), check));
+    CHECK(found(with_parts, check).missing.empty());
+    CHECK(phrase_fact(found(with_parts, check), "fouling").find("not_followed") != std::string::npos);
+  }
   // A wide-angle joint belongs over the pivot, which stands 200 mm behind the hitch points.
   document["driveline"]["rear_joint_kind"] = "wide-angle";
   const Finding centre = found(assessed(document), Check::wide_angle_centre);
   REQUIRE(centre.value.has_value());
   CHECK(centre.value->si == doctest::Approx(std::hypot(0.7 - 0.06 - 0.2, 0.03)).epsilon(1e-6));
+}
+
+TEST_CASE("a semi-mounted machine: its turn is asked as far as it can stand, and no rule is said to object beyond") {
+  const Json example_of = example("semi-mounted-mower-behind-its-headstock");
+  double before = 0.0;
+  for (const char* turn : {"20 deg", "50 deg"}) {
+    Json document = example_of;
+    document["range"]["turning"]["yaw"] = {std::string("-") + turn, turn};
+    const Assessment assessment = assessed(document);
+    const Finding& limit = found(assessment, Check::turn_limit);
+    // By an own search the first rule objects from about 46 degrees on, and the last from 60 to 62.
+    for (const char* side : {"left", "right"}) {
+      CHECK(amount_fact(limit, side).si * 180.0 / pi == doctest::Approx(45.5).epsilon(0.02));
+      CHECK(amount_fact(limit, std::string(side) + "_most").si >= 59.0 * pi / 180.0);
+    }
+    if (before > 0.0) CHECK(amount_fact(limit, "left").si == doctest::Approx(before).epsilon(0.01));
+    before = amount_fact(limit, "left").si;
+  }
+  const Assessment as_stated = assessed(example_of);
+  CHECK(reason_of(as_stated, Check::lift_limit) == "lift.limit.open");
+  CHECK(to_text(as_stated).find("every rule does beyond -130 mm") == std::string::npos);
+}
+
+TEST_CASE("a machine that steers behind the links gets the advice of one that turns") {
+  Json document = example("semi-mounted-mower-behind-its-headstock");
+  document["implement"]["steering_pivot"]["behind"] = "-150 mm ± 5 mm"; // no midpoint
+  document["range"]["working"]["yaw"] = {"-25 deg", "25 deg"};
+  const Assessment assessment = assessed(document);
+  const Finding& angle = found(assessment, Check::working_angle);
+  REQUIRE(angle.status != Status::ok);
+  CHECK(angle.advice == std::vector<const char*>{"angle.reduce_driven"});
+  const Finding& difference = found(assessment, Check::angle_difference);
+  REQUIRE(difference.status != Status::ok);
+  CHECK(difference.advice == std::vector<const char*>{"difference.equalise_pivot"});
+  const double front = amount_fact(difference, "front_arm").si;
+  const double rear = amount_fact(difference, "rear_arm").si;
+  CHECK(rear == doctest::Approx(1.300 - 0.060 + 0.150)); // from the pivot to the joint at the implement
+  CHECK(amount_fact(difference, "equal_behind").si == doctest::Approx(1.300 + front - rear));
+  document["implement"]["input"]["behind"] = millimetres_text(amount_fact(difference, "equal_behind").si);
+  CHECK(found(assessed(document), Check::angle_difference).value->si < 0.5 * difference.value->si);
+}
+
+TEST_CASE("one state alone of a machine whose top link hangs slack asks for no top link") {
+  Json document = example("semi-mounted-mower-behind-its-headstock");
+  const double whole = found(assessed(document), Check::turning_angle).value->si;
+  document["range"].erase("working"); // remedies look at each state by itself
+  document["range"].erase("transport");
+  const Assessment alone = assessed(document);
+  CHECK(status_of(alone, Check::working_angle) == Status::not_known);
+  CHECK(found(alone, Check::turning_angle).value->si == doctest::Approx(whole));
+}
+
+TEST_CASE("an input shaft on the headstock, ahead of the steering pivot, is not followed and said so") {
+  Json document = example("semi-mounted-mower-behind-its-headstock");
+  document["implement"]["steering_pivot"]["behind"] = "900 mm ± 5 mm";
+  document["implement"]["input"]["behind"] = "200 mm ± 10 mm";
+  const Assessment assessment = assessed(document);
+  for (const Check check : {Check::working_angle, Check::turning_angle, Check::transport_angle, Check::overlap,
+                            Check::clearance, Check::turn_limit, Check::lift_limit}) {
+    CHECK(status_of(assessment, check) == Status::not_known);
+    CHECK(reason_of(assessment, check) == "pivot.input_ahead");
+    CHECK(found(assessment, check).missing.empty());
+  }
+  CHECK(assessment.envelopes.empty());
+}
+
+TEST_CASE("a second section behind a machine whose top link hangs slack in every state needs no top link") {
+  Json document = example("semi-mounted-mower-behind-its-headstock");
+  document["driveline"]["fixed_section"] = Json::parse(R"({
+    "front_joint_kind": "plain", "rear_joint_kind": "plain", "front_joint": "60 mm", "rear_joint": "60 mm",
+    "yoke_phase": "0 deg", "bearing_phase": "0 deg",
+    "from": {"behind": "1500 mm", "left": "0 mm", "above": "380 mm"},
+    "to": {"behind": "2500 mm", "left": "0 mm", "above": "380 mm"}})");
+  const Assessment assessment = assessed(document);
+  const Finding& chain = found(assessment, Check::chain_variation);
+  CHECK(chain.status != Status::not_known);
+  // A straight second section leaves what the first one makes.
+  CHECK(amount_fact(chain, "attained").si > 0.04); // 5.4 %, which the first section makes alone
+  CHECK(amount_fact(chain, "attained").si <= amount_fact(chain, "moving").si);
+  CHECK(chain.value->si <= amount_fact(chain, "moving").si + 1e-6);
+}
+
+TEST_CASE("what is worst at the lowest lift is not mended by lifting less, and a passed turn hides no objection") {
+  const Finding angle = found(assessed(mounted()), Check::working_angle);
+  REQUIRE(angle.status != Status::ok);
+  CHECK(angle.pose->lift->value() == doctest::Approx(-0.320)); // by hand the angle falls with the lift
+  CHECK(angle.advice == std::vector<const char*>{"angle.reduce_mounted_low"});
+  const Assessment shakes = assessed(example("unequal-joints-that-shake"));
+  REQUIRE(status_of(shakes, Check::speed_variation) == Status::caution);
+  CHECK(phrase_fact(found(shakes, Check::turn_limit), "others") == "turn.others.object");
+  CHECK(phrase_fact(found(assessed(that_fits()), Check::turn_limit), "others") == "turn.others.none");
 }
 
 TEST_CASE("less roll at full turn: the bounds hold for what is left, and no less is looked at than that") {
@@ -1172,6 +1350,39 @@ TEST_CASE("difference on a linkage: an input shaft that leans within its toleran
   CHECK(std::string(loose.reason) == "difference.loose");
 }
 
+TEST_CASE("tolerances of the difference are looked at over all positions, not where it is worst without them alone") {
+  // Distances alike, as a good hitch has them: as stated the joints differ most straight ahead, by the input's 2°.
+  Json document = that_fits();
+  document["tractor"]["hitch"]["distance"] = "300 mm ± 25 mm";
+  document["tractor"]["hitch"]["drop"] = "0 mm";
+  document["implement"]["input"]["behind"] = "300 mm ± 25 mm";
+  document["implement"]["input"]["above"] = "0 mm";
+  document["implement"]["input"]["pitch"] = "2 deg";
+  document["driveline"]["front_joint"] = document["driveline"]["rear_joint"] = "60 mm ± 5 mm";
+  document["driveline"].erase("hand_checks");
+  for (const char* axis : {"pitch", "roll"}) document["range"]["working"][axis] = {"0 deg", "0 deg"};
+  document["range"]["working"]["yaw"] = {"-40 deg", "40 deg"};
+  // Every corner of the tolerances at full turn, each driveline by itself.
+  double greatest = 0.0;
+  for (int corner = 0; corner < 16; ++corner) {
+    const auto end = [corner](int bit) { return (corner >> bit & 1) == 0 ? -1.0 : 1.0; };
+    Driveline line;
+    line.front_joint = millimetres(60.0 + 5.0 * end(0));
+    line.rear_joint = millimetres(60.0 + 5.0 * end(1));
+    line.input = {-millimetres(300.0 + 25.0 * end(2)), Length{}, Length{}};
+    line.input_direction = Direction::ahead(Angle{}, degrees(-2.0));
+    const Pose turned{{-millimetres(300.0 + 25.0 * end(3)), Length{}, Length{}}, {degrees(40.0), Angle{}, Angle{}}};
+    greatest = std::max(greatest, std::abs(driveline_at(line, turned).difference.value()));
+  }
+  CHECK(greatest * 180.0 / pi == doctest::Approx(5.31).epsilon(2e-3)); // by NumPy, with formulas of its own
+  const Finding difference = found(assessed(document), Check::angle_difference);
+  CHECK(difference.status == Status::caution);
+  CHECK(std::string(difference.reason) == "difference.loose");
+  CHECK(difference.value->si == doctest::Approx(greatest).epsilon(1e-6));
+  CHECK(std::abs(difference.pose->yaw.value()) == doctest::Approx(40.0 * pi / 180.0));
+  CHECK(amount_fact(difference, "stated").si == doctest::Approx(2.0 * pi / 180.0).epsilon(0.01));
+}
+
 TEST_CASE("a wide-angle joint over the pin and a straight far joint are no unequal pair") {
   Json document = that_fits();
   document["driveline"]["front_joint_kind"] = "wide-angle";
@@ -1284,10 +1495,19 @@ TEST_CASE("the linkage against its category: agreement, a pin of another categor
   CHECK(to_ask(assessed(document), Check::linkage) == std::vector<std::string>{"tractor.hitch.category"});
   CHECK(not_examined(assessed(that_fits()), Check::linkage));
   document["tractor"]["hitch"]["category"] = "2";
-  const Assessment agrees = assessed(document);
-  CHECK(status_of(agrees, Check::linkage) == Status::ok);
-  CHECK(amount_fact(found(agrees, Check::linkage), "count").si == 1.0);
-  CHECK(found(agrees, Check::linkage).basis.size() == 2);  // the allowance, and where the mast's height comes from
+  // Links of 600 mm, their pivots 250 mm ahead of the shaft's end: 350 mm where the category has 550 to 625 mm.
+  document["tractor"]["hitch"]["lower_link"] = "600 mm";
+  const Assessment short_links = assessed(document);
+  CHECK(status_of(short_links, Check::linkage) == Status::caution);
+  CHECK(found(short_links, Check::linkage).value->si == doctest::Approx(0.350));
+  CHECK(found(short_links, Check::linkage).limit->si == doctest::Approx(0.550));
+  document["tractor"]["hitch"]["lower_link"] = "850 mm";
+  const Assessment few = assessed(document);
+  CHECK(status_of(few, Check::linkage) == Status::caution); // mast and links alone are too little
+  CHECK(reason_of(few, Check::linkage) == "linkage.agrees_in_few");
+  CHECK(amount_fact(found(few, Check::linkage), "count").si == 2.0);
+  document["implement"]["upper_pin"] = "25.4 mm ± 0.2 mm";
+  CHECK(status_of(assessed(document), Check::linkage) == Status::ok);
   document["implement"]["lower_pin"] = "36.6 mm ± 0.2 mm"; // of category 3
   const Assessment differs = assessed(document);
   CHECK(status_of(differs, Check::linkage) == Status::caution);
@@ -1299,9 +1519,8 @@ TEST_CASE("the linkage against its category: agreement, a pin of another categor
   CHECK(status_of(assessed(document), Check::linkage) == Status::caution);
   document["tractor"]["hitch"]["category"] = "2N"; // with the span of category 1
   CHECK(status_of(assessed(document), Check::linkage) == Status::ok);
-  document["implement"].erase("lower_pin");
-  document["implement"].erase("mast_height");
-  document["tractor"]["hitch"].erase("span");
+  for (const char* entry : {"lower_pin", "upper_pin", "mast_height"}) document["implement"].erase(entry);
+  for (const char* entry : {"span", "lower_link"}) document["tractor"]["hitch"].erase(entry);
   CHECK(status_of(assessed(document), Check::linkage) == Status::not_known);
 }
 
@@ -1650,6 +1869,22 @@ TEST_CASE("a wide-angle joint is two crosses: the telescope is shorter than with
   document["driveline"]["closed_length"] = "900 mm"; // too long whatever the yoke
   document["driveline"].erase("front_coupling_yoke");
   CHECK(status_of(assessed(document), Check::clearance) == Status::stop);
+}
+
+TEST_CASE("crosses shorten a driveline by how far they bend, not by how far they may") {
+  Json document = over_the_pin("40 deg"); // straight ahead 900 - 840 = 60 mm of clearance, where 50 mm are wanted
+  document["driveline"]["front_coupling_yoke"] = "100 mm";
+  const Assessment assessment = assessed(document);
+  const Finding& limit = found(assessment, Check::turn_limit);
+  CHECK(limit.status == Status::ok);
+  double turn = 40.0 * pi / 180.0; // where 50 mm are left, by its crosses one by one
+  while (two_crosses(0.1, 0.9, turn).second > 0.890) turn += 1e-4;
+  CHECK(amount_fact(limit, "left").si <= turn);
+  CHECK(amount_fact(limit, "left").si > turn - 1.5 * pi / 180.0);
+  CHECK(amount_fact(limit, "left_most").si > 75.0 * pi / 180.0); // 25 mm are left until the joint bends too far
+  document["driveline"]["rear_joint_kind"] = "wide-angle";       // straight at every turn
+  document["driveline"]["rear_coupling_yoke"] = "100 mm";
+  CHECK(status_of(assessed(document), Check::turn_limit) == Status::ok);
 }
 
 TEST_CASE("the joints with crosses that a turn limit allows keep every limit") {

@@ -26,11 +26,21 @@ constexpr Phrase phrases[] = {
     Phrase{"drawbar.position.extended", "the extended position"},
     Phrase{"drawbar.position.us", "the position usual in the United States"},
     Phrase{"linkage.unstated", "A category is stated, but none of the measurements that it fixes."},
-    Phrase{"linkage.agrees",
-           "{count} measurements agree with category {category}; the least well {entry}: {measured}, in "
-           "the category {usual}."},
+    Phrase{
+        "linkage.agrees",
+        "All figures that were compared, {count}, agree with category {category}; the least well {entry}: "
+        "{measured}, in the category {usual}. How far the links move and how low and high they reach is not compared: "
+        "the case states the lifts that are used, not those that the tractor can reach."},
+    Phrase{"linkage.agrees_in_few",
+           "No more than {count} of the category's figures could be compared with category {category}, and what could "
+           "agrees; the least well {entry}: {measured}, in the category {usual}. That is too little to call the "
+           "linkage measured right."},
     Phrase{"linkage.differs", "{entry} is {measured}, in category {category} it is {usual}: measured wrong, of another "
-                              "category, or a special machine. {count} measurements were compared."},
+                              "category, or a special machine. Figures compared: {count}."},
+    Phrase{
+        "linkage.state_more",
+        "State more of the figures that a category fixes: span of the lower hitch points, pins, mast height, place and "
+        "length of the lower links."},
     Phrase{"linkage.measure_again", "Measure {entry} again, and look up the category in both manuals; pins of another "
                                     "category want their own ball ends or bushes."},
 };
