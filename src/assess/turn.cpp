@@ -216,8 +216,8 @@ void stand_at_corners(const Case& value, Angle yaw) {
   const MountedRange positions = positions_of(value, turning);
   const MountedTolerance tolerance = mounted_tolerance(value);
   const bool slack = positions_in(value, turning).slack;
-  for (const Length lift : {positions.lift.low, positions.lift.high}) {
-    for (const Angle roll : {positions.roll.low, positions.roll.high}) {
+  for (const Length& lift : {positions.lift.low, positions.lift.high}) {
+    for (const Angle& roll : {positions.roll.low, positions.roll.high}) {
       MountedRange corner = positions;
       corner.yaw = {yaw, yaw};
       corner.lift = {lift, lift};
