@@ -180,13 +180,16 @@ Finding variation_finding(const Case& value, const Branching& of) {
   if (!of.branch.yoke_phase) missing.push_back(of.path + ".yoke_phase");
   if (!missing.empty() || !of.extremes) return unknown(Check::branch_variation, of, missing);
   const WorstCase<double>& worst = of.extremes->variation;
-  Finding finding =
-      at_both_speeds(*of.branch.speed, speed_at_high_idle(value, of.branch), [&](AngularSpeed speed, bool high_idle) {
+  Finding finding = at_both_speeds(
+      value, *of.branch.speed, speed_at_high_idle(value, of.branch), [&](AngularSpeed speed, bool high_idle) {
         Finding judged = compare(Check::branch_variation, {worst.value, Kind::share}, variation_band(speed),
                                  high_idle ? "branch.uneven_at_high_idle" : "branch.uneven");
         judged.facts = {fact("speed", speed), fact("fold", fold_at(of.branch, worst.pose))};
         return judged;
       });
+  if (finding.status == Status::not_known && !value.implement.input_speed) {
+    finding.missing.emplace_back("implement.input_speed");
+  }
   if (!is_finite(worst.value)) finding = make_finding(Check::branch_variation, Status::stop, "variation.endless");
   if (finding.status != Status::ok) finding.advice = {"branch.equalise"};
   return finding;

@@ -155,6 +155,7 @@ std::vector<Fact> facts_of(const CutAnswer& answer, const DrivelineOverRange& ra
   const StateExtremes& longest = *range.longest();
   const StateExtremes& shortest = *range.shortest();
   std::vector<Fact> facts = {fact("closed", answer.telescope.closed_length),
+                             fact("guards_keep", guard_overlap_to_keep),
                              fact("least_closed", all_rules.low),
                              fact("greatest_closed", all_rules.high),
                              fact("cut", tubes.cut),

@@ -163,8 +163,8 @@ void check_inertia(const Case& value, const DrivelineOverRange& range, Findings&
   const Angle angle = worst->front.value;
   Finding finding = make_finding(check, Status::stop, "inertia.endless");
   if (angle < degrees(90.0)) {
-    finding =
-        at_both_speeds(*gear->pto_speed, pto_speed_at_high_idle(value), [angle](AngularSpeed speed, bool high_idle) {
+    finding = at_both_speeds(
+        value, *gear->pto_speed, pto_speed_at_high_idle(value), [angle](AngularSpeed speed, bool high_idle) {
           Finding judged = compare(check, amount_of(joint_peak_acceleration(angle, speed)), inertia_band(),
                                    high_idle ? "inertia.at_high_idle" : "inertia.driven");
           judged.facts = {fact("front", angle), fact("speed", speed)};
@@ -194,7 +194,7 @@ void check_variation(const Case& value, const DrivelineOverRange& range, Finding
   const LeastEven least = least_even(value, range);
   const StateExtremes* worst = least.state;
   Finding finding =
-      at_both_speeds(*gear->pto_speed, pto_speed_at_high_idle(value), [&](AngularSpeed speed, bool high_idle) {
+      at_both_speeds(value, *gear->pto_speed, pto_speed_at_high_idle(value), [&](AngularSpeed speed, bool high_idle) {
         Finding judged = within_tolerances(Check::speed_variation, worst->state, {worst->variation.value, Kind::share},
                                            worst->variation.pose, least.loose, variation_band(speed),
                                            high_idle ? "variation.at_high_idle" : "variation.driven",

@@ -15,7 +15,7 @@ namespace {
 /// A guard has to cover the shaft all the way: no overlap left is bare shaft.
 LimitBand guard_overlap_band() {
   return {
-      amount_of(millimetres(50.0)),
+      amount_of(guard_overlap_to_keep),
       amount_of(Length{}),
       LimitSense::at_least,
       {{"the guard covers the shaft all the way; 50 mm of overlap left is a rule of thumb and default of this library",

@@ -7,6 +7,9 @@ namespace fieldshaft {
 inline namespace v0 {
 namespace assessing {
 
+/// Overlap that is to be left between the guard tubes at the longest; its source stands in the band.
+inline constexpr Length guard_overlap_to_keep = millimetres(50.0);
+
 /// The extremes of all states, moved to the unfavourable ends of the tolerances of closed length and overlap: then the
 /// tubes may be reckoned with as stated.
 struct Reach {

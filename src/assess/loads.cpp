@@ -131,7 +131,8 @@ MeanLoad mean_load(const Case& value) {
 Torque lightest_load(const Case& value, const MeanLoad& mean) {
   Torque lightest = *mean.torque;
   for (const DutyPart& part : value.driveline.duties) {
-    if (part.power) lightest = std::min(lightest, shaft_torque(*part.power, part.pto_speed.value_or(mean.speed)));
+    if (!part.power) return {};
+    lightest = std::min(lightest, shaft_torque(*part.power, part.pto_speed.value_or(mean.speed)));
   }
   return lightest;
 }
@@ -174,7 +175,9 @@ PeakLoad device_peak(const OverloadDevice& device) {
 } // namespace
 
 PeakLoad peak_load(const Case& value) {
-  if (!value.overload) return {std::nullopt, PeakOrigin::device, {"overload"}};
+  PeakLoad unknown;
+  unknown.missing = {"overload"};
+  if (!value.overload) return unknown;
   if (value.overload->present) return device_peak(value.overload->item);
   PeakLoad peak;
   const MeanLoad mean = mean_load(value);

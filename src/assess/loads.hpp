@@ -41,7 +41,7 @@ struct MeanLoad {
 MeanLoad mean_load(const Case& value);
 
 /// Mean torque in the lightest part of the working time, at the stub; where no parts are stated, that of the heaviest
-/// work. Wants `mean` to be known.
+/// work, and nothing where the load of one is not. Wants `mean` to be known.
 Torque lightest_load(const Case& value, const MeanLoad& mean);
 
 /// Which part sets the largest torque.
@@ -54,6 +54,8 @@ struct PeakLoad {
   PeakOrigin origin = PeakOrigin::device;
   std::vector<std::string> missing;
   double rise = 1.0; ///< over the torque at the end that sets it, where joints at an angle raise it on the way
+  std::vector<std::string>
+      rise_missing; ///< without which the rise is not known, and the torque that of straight joints
 };
 PeakLoad peak_load(const Case& value);
 

@@ -2,10 +2,13 @@
 
 #include "assess/overload.hpp"
 
+#include "assess/rise.hpp"
 #include "assess/steel.hpp"
 
 #include <fieldshaft/shaft.hpp>
 #include <fieldshaft/spline.hpp>
+
+#include <set>
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -124,7 +127,7 @@ void check_start_up(const Case& value, const Chain& chain, Findings& findings) {
   const bool clutch_first = clutch && (!device || *clutch < *peak.torque);
   const Torque arrives = clutch_first ? *clutch : *peak.torque;
   // The tractor's clutch sits ahead of all joints, and the stub takes what it lets through.
-  const Chain seen = clutch_first ? seen_from_device(chain, 1.0, 1.0) : chain;
+  const Chain seen = clutch_first ? seen_from_device(chain, {}, {}) : chain;
   const DeviceWindow weakest = device_window(Torque{}, seen.parts, 0.0, 1.0, yield_margin(value));
   const Amount limit = amount_of(weakest.weakest_torque / yield_margin(value));
   Finding finding = compare(Check::start_up, amount_of(arrives),
@@ -137,6 +140,7 @@ void check_start_up(const Case& value, const Chain& chain, Findings& findings) {
   finding.facts = {fact("part", PhraseId{weakest.weakest_name.data()}), fact("part_torque", weakest.weakest_torque),
                    fact("twice", 2.0 * arrives)};
   if (finding.status != Status::ok) finding.advice = {"start.gently"};
+  doubt_unless_rise_known(seen.rise_missing, finding);
   findings.add(std::move(finding));
 }
 
@@ -149,11 +153,14 @@ Chain chain_of(const Case& value, const Stub& stub, const TubeYield& tube) {
   return chain;
 }
 
-Chain seen_from_device(Chain chain, double rise_to_stub, double rise_between) {
+Chain seen_from_device(Chain chain, const PeakLoad& at_stub, const PeakLoad& between) {
   for (ChainPart& part : chain.parts) {
     const bool of_stub = part.name == part_stub || part.name == part_teeth;
-    part.speed_ratio = 1.0 / (of_stub ? rise_to_stub : rise_between);
+    part.speed_ratio = 1.0 / (of_stub ? at_stub : between).rise;
   }
+  std::set<std::string> missing(at_stub.rise_missing.begin(), at_stub.rise_missing.end());
+  missing.insert(between.rise_missing.begin(), between.rise_missing.end());
+  chain.rise_missing.assign(missing.begin(), missing.end());
   return chain;
 }
 
@@ -164,6 +171,8 @@ void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, c
   if (!value.implement.peak_factor) missing.emplace_back("implement.peak_factor");
   if (!value.overload) missing.emplace_back("overload");
   const bool fitted = value.overload && value.overload->present;
+  if (fitted && !value.overload->item.kind) missing.emplace_back("overload.kind");
+  if (fitted && !value.overload->item.place) missing.emplace_back("overload.place");
   if (fitted && !value.overload->item.setting) missing.emplace_back("overload.setting");
   if (fitted && !value.overload->item.scatter) missing.emplace_back("overload.scatter");
   if (!missing.empty()) {
@@ -191,6 +200,7 @@ void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, c
   finding.facts.push_back(fact("working_peak", working_peak));
   finding.basis = {{"window between working peak and yield of the weakest part, static", Standing::exact},
                    yield_margin_source(value)};
+  doubt_unless_rise_known(chain.rise_missing, finding);
   findings.add(std::move(finding));
 }
 

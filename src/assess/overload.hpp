@@ -22,13 +22,14 @@ struct TubeYield {
 struct Chain {
   std::vector<ChainPart> parts;
   std::vector<std::string> missing;
+  std::vector<std::string> rise_missing; ///< without which it is not known how joints raise the torque of the device
 };
 
 Chain chain_of(const Case& value, const Stub& stub, const TubeYield& tube);
 
 /// The same chain where joints at an angle raise the device's torque on its way to the stub and to the parts between
 /// the joints: each part then yields at less torque of the device.
-Chain seen_from_device(Chain chain, double rise_to_stub, double rise_between);
+Chain seen_from_device(Chain chain, const PeakLoad& at_stub, const PeakLoad& between);
 
 void check_overload(const Case& value, const Stub& stub, const MeanLoad& mean, const Chain& chain, Findings& findings);
 

@@ -76,15 +76,28 @@ Angle front_cross_angle(const Case& value, Angle joint_angle) {
 PeakLoad peak_at_stub(const Case& value, PeakLoad peak, const DrivelineOverRange& range) {
   const bool from_behind = peak.origin != PeakOrigin::engine && ends_of(value, peak).implement;
   if (!from_behind || !peak.missing.empty() || !peak.torque) return peak;
+  peak.rise_missing = missing_angles(value, range);
+  for (auto& path : unstated({{value.driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"},
+                              {value.driveline.yoke_phase.has_value(), "driveline.yoke_phase"}})) {
+    peak.rise_missing.push_back(std::move(path));
+  }
   const double variation = driven_variation(range);
   // A pair of joints acts as one joint at an equivalent angle; at a right angle it has no finite variation.
   return raised(std::move(peak), is_finite(variation) ? joint_angle_for_variation(variation) : degrees(90),
                 "range.turning");
 }
 
+void doubt_unless_rise_known(const std::vector<std::string>& rise_missing, Finding& finding) {
+  if (rise_missing.empty() || finding.status >= Status::not_known) return;
+  const std::vector<Fact> facts = std::move(finding.facts);
+  finding = not_known(finding.check, "rise.unstated", rise_missing);
+  finding.facts = facts;
+}
+
 PeakLoad peak_between_joints(const Case& value, PeakLoad peak, const DrivelineOverRange& range) {
-  for (std::string& path : missing_angles(value, range)) peak.missing.push_back(std::move(path));
-  if (!value.driveline.rear_joint_kind) peak.missing.emplace_back("driveline.rear_joint_kind");
+  peak.rise_missing = missing_angles(value, range);
+  if (!value.driveline.rear_joint_kind) peak.rise_missing.emplace_back("driveline.rear_joint_kind");
+  peak.missing.insert(peak.missing.end(), peak.rise_missing.begin(), peak.rise_missing.end());
   if (!peak.missing.empty() || !peak.torque) return peak;
   const PeakEnds ends = ends_of(value, peak);
   Angle angle{};

@@ -22,9 +22,11 @@ PeakLoad raised(PeakLoad peak, Angle angle, const std::string& path);
 
 /// Largest torque at the stub. What the implement or a device at its end brings is raised where the joints together run
 /// unevenly: power is kept, so that torque rises as the stub turns slower than the implement's shaft. Where it is not
-/// known how unevenly they run, the torque is that of straight joints, and other findings say that the angles are
-/// missing.
+/// known how unevenly they run, the torque is that of straight joints, and `rise_missing` says what is not stated.
 PeakLoad peak_at_stub(const Case& value, PeakLoad peak, const DrivelineOverRange& range);
+
+/// What straight joints would pass is not known while the rise is not; an objection stays.
+void doubt_unless_rise_known(const std::vector<std::string>& rise_missing, Finding& finding);
 
 /// Largest torque between the joints: a plain joint at an angle raises the torque towards the slower of its shafts by
 /// up to 1/cos, twice in every turn, seen from either end.

@@ -118,6 +118,7 @@ void check_root_and_teeth(const Case& value, const Stub& stub, const PeakLoad& p
     add_torque_facts(finding, peak, mean);
     add_stub_facts(finding, stub);
     advise_on_stub(finding, mean);
+    doubt_unless_rise_known(peak.rise_missing, finding);
     findings.add(std::move(finding));
   }
   if (stub_known(Check::tooth_shear, stub, peak.missing, findings)) {
@@ -126,6 +127,7 @@ void check_root_and_teeth(const Case& value, const Stub& stub, const PeakLoad& p
     add_torque_facts(finding, peak, mean);
     add_stub_facts(finding, stub);
     advise_on_stub(finding, mean);
+    doubt_unless_rise_known(peak.rise_missing, finding);
     findings.add(std::move(finding));
   }
 }
@@ -209,6 +211,7 @@ void check_root_at_angle(const Case& value, const Stub& stub, const PeakLoad& pe
                          Findings& findings) {
   std::vector<std::string> missing = peak.missing;
   for (std::string& path : missing_angles(value, range)) missing.push_back(std::move(path));
+  missing.insert(missing.end(), peak.rise_missing.begin(), peak.rise_missing.end());
   if (!stub_known(Check::root_torsion_at_angle, stub, missing, findings)) return;
   const Angle angle = driven_front_angle(range);
   const Angle bent = front_cross_angle(value, angle);
@@ -252,7 +255,7 @@ void check_strength(const Case& value, const DrivelineOverRange& range, Findings
   check_tube(value, tube, between, mean, findings);
   check_joint_rating(value, between, findings);
   const Chain chain = chain_of(value, stub, yield_of(tube));
-  check_overload(value, stub, mean, seen_from_device(chain, at_stub.rise, between.rise), findings);
+  check_overload(value, stub, mean, seen_from_device(chain, at_stub, between), findings);
   check_start(value, chain, range, findings);
   check_pulsing_torque(value, chain, mean, range, findings);
   check_joint_bearings(value, mean, range, findings);

@@ -140,6 +140,7 @@ TEST_CASE("more power need never improves a finding of power or strength") {
         const Check check = entry.first; // copies: a structured binding cannot be captured in C++17
         const Status status = entry.second;
         if (after.count(check) == 0) continue;
+        if (check == Check::joint_torque_swing) continue; // judged as a share of the mean torque, which grows
         CAPTURE(std::string(check_id(check)));
         CAPTURE(std::string(need));
         CHECK(!(after.at(check) < status));

@@ -201,6 +201,9 @@ constexpr Phrase phrases[] = {
         "bent {front} at {speed} it is speeded up and slowed down by up to {value}, "
         "twice in every turn, which loads joints and telescope with its own inertia. The guide value is from "
         "passenger cars."},
+    Phrase{"high_idle.unstated",
+           "Fast enough this would shake: at the gear's speed it passes, how fast the PTO turns with "
+           "the engine at high idle is not stated."},
     Phrase{
         "inertia.at_high_idle",
         "However smooth the pair is, the shaft between the joints runs as unevenly as the front joint alone makes it: "

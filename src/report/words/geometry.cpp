@@ -53,7 +53,8 @@ constexpr Phrase phrases[] = {
            "First fit others, at most {guard_closed} long when closed and then overlapping by at least "
            "{guard_overlap}."},
     Phrase{"cut.guards_unstated",
-           "From each guard tube take no more than leaves them overlapping by 50 mm at the longest: how long they are "
+           "From each guard tube take no more than leaves them overlapping by {guards_keep} at the longest: how long "
+           "they are "
            "is not stated (driveline.guard_closed_length, driveline.guard_closed_overlap), so that no cut of theirs "
            "is known."},
     Phrase{"cut.breaks_else",

@@ -28,6 +28,9 @@ constexpr Phrase phrases[] = {
     Phrase{"stub.tooth_shear",
            "Peak torque {torque} ({origin}) on {engaged} of engaged spline, half of the teeth carrying. "
            "The limit shown, yield over its margin, is reached at {capacity}."},
+    Phrase{"rise.unstated",
+           "Joints that run unevenly, or one that is bent, raise the torque on its way to this part; how far is not "
+           "known. By the torque of straight joints there would be no stop."},
     Phrase{"stub.faster",
            "Carry the power at 1000 r/min: the mean torque falls from {mean} to {mean_at_1000}, and every peak "
            "in proportion. It needs a tractor gear, a stub, a yoke and an implement for 1000."},
