@@ -2,7 +2,6 @@
 // Limits that tighten with the speed, looked at with the engine at high idle too.
 
 #include "assess/context.hpp"
-#include "assess/torsion.hpp"
 
 namespace fieldshaft {
 inline namespace v0 {
@@ -14,6 +13,9 @@ inline constexpr Sourced<double> fastest_idle_share{
     {"no high idle turns a PTO at twice the speed of its gear: a rule of thumb of this library",
      Standing::common_practice}};
 
+/// Not known, for the case does not tell how fast the PTO turns with the engine at high idle.
+Finding high_idle_unknown(Check check, const Case& value);
+
 /// What holds at a nominal speed need not hold with the engine at high idle, where the same unevenness shakes more.
 /// `judge(speed, is_high_idle)` makes the finding at a speed; what passes at the nominal one alone is a caution, and
 /// not known where the case does not tell the speed at high idle, unless it passes at any.
@@ -23,7 +25,7 @@ Finding at_both_speeds(const Case& value, AngularSpeed nominal, Stated<AngularSp
   if (finding.status != Status::ok) return finding;
   if (!high_idle) {
     if (judge(fastest_idle_share.value * nominal, true).status == Status::ok) return finding;
-    return not_known(finding.check, "high_idle.unstated", high_idle_missing(value));
+    return high_idle_unknown(finding.check, value);
   }
   if (*high_idle <= nominal) return finding;
   Finding faster = judge(*high_idle, true);
