@@ -1,5 +1,5 @@
 // Searching for remedies of every example case: milliseconds of the processor a case, most of it the geometry of
-// changed cases. None should take more than a second.
+// changed cases. None should take more than two seconds.
 
 #include <fieldshaft/fieldshaft.hpp>
 
