@@ -74,8 +74,8 @@ Angle front_cross_angle(const Case& value, Angle joint_angle) {
 }
 
 PeakLoad peak_at_stub(const Case& value, PeakLoad peak, const DrivelineOverRange& range) {
-  const bool from_behind = peak.origin != PeakOrigin::engine && ends_of(value, peak).implement;
-  if (!from_behind || !peak.missing.empty() || !peak.torque) return peak;
+  if (!peak.missing.empty() || !peak.torque) return peak;
+  if (peak.origin == PeakOrigin::engine || !ends_of(value, peak).implement) return peak;
   peak.rise_missing = missing_angles(value, range);
   for (auto& path : unstated({{value.driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"},
                               {value.driveline.yoke_phase.has_value(), "driveline.yoke_phase"}})) {

@@ -125,7 +125,8 @@ void try_moves(const Case& value, Assessment& assessment) {
   } else {
     choose_way(value, assessment, *difference);
   }
-  const bool general = difference->advice == std::vector<const char*>{"difference.equalise"};
+  const bool general =
+      difference->advice.size() == 1 && std::string_view(difference->advice.front()) == "difference.equalise";
   if (!general) settle_uneven_running(assessment);
 }
 
