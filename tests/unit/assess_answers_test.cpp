@@ -1766,7 +1766,7 @@ TEST_CASE("branches: what is let through arrives whole where a part jams alone, 
 
 TEST_CASE("branches: the torque is at the branch's own speed, what is missing is not known, stops are stops") {
   Json document = example("cutter-with-folding-wings");
-  for (int wing : {0, 1}) document["implement"]["branches"][wing].erase("overload");
+  for (std::size_t wing : {0U, 1U}) document["implement"]["branches"][wing].erase("overload");
   const auto strength = [](const Json& changed) {
     return *assessed(changed).find(Check::branch_strength, "left wing");
   };
