@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <functional>
 
 namespace fieldshaft {
@@ -38,7 +39,8 @@ std::vector<Triple> corners(const Triple& low, const Triple& high) {
 
 /// By ever smaller steps to where a quantity is greatest.
 Found climbed(Found top, const Triple& low, const Triple& high, const std::function<double(const Triple&)>& of) {
-  for (double share = 0.25; share > 0.01; share *= 0.5) {
+  for (int halving = 2; halving <= 6; ++halving) {
+    const double share = std::ldexp(1.0, -halving);
     for (std::size_t axis = 0; axis < 3; ++axis) {
       if (!(high[axis] > low[axis])) continue;
       for (const double side : {-1.0, 1.0}) {
