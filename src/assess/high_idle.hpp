@@ -24,8 +24,11 @@ Finding at_both_speeds(const Case& value, AngularSpeed nominal, Stated<AngularSp
   Finding finding = judge(nominal, false);
   if (finding.status != Status::ok) return finding;
   if (!high_idle) {
-    if (judge(fastest_idle_share.value * nominal, true).status == Status::ok) return finding;
-    return high_idle_unknown(finding.check, value);
+    if (judge(fastest_idle_share.value * nominal, true).status != Status::ok) {
+      return high_idle_unknown(finding.check, value);
+    }
+    finding.basis.push_back(fastest_idle_share.source);
+    return finding;
   }
   if (*high_idle <= nominal) return finding;
   Finding faster = judge(*high_idle, true);

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <functional>
+#include <limits>
 
 namespace fieldshaft {
 inline namespace v0 {

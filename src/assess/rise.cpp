@@ -75,7 +75,7 @@ Angle front_cross_angle(const Case& value, Angle joint_angle) {
 
 PeakLoad peak_at_stub(const Case& value, PeakLoad peak, const DrivelineOverRange& range) {
   if (!peak.missing.empty() || !peak.torque) return peak;
-  if (peak.origin == PeakOrigin::engine || !ends_of(value, peak).implement) return peak;
+  if (!ends_of(value, peak).implement) return peak;
   peak.rise_missing = missing_angles(value, range);
   for (auto& path : unstated({{value.driveline.rear_joint_kind.has_value(), "driveline.rear_joint_kind"},
                               {value.driveline.yoke_phase.has_value(), "driveline.yoke_phase"}})) {
@@ -83,8 +83,14 @@ PeakLoad peak_at_stub(const Case& value, PeakLoad peak, const DrivelineOverRange
   }
   const double variation = driven_variation(range);
   // A pair of joints acts as one joint at an equivalent angle; at a right angle it has no finite variation.
-  return raised(std::move(peak), is_finite(variation) ? joint_angle_for_variation(variation) : degrees(90),
-                "range.turning");
+  const Angle equivalent = is_finite(variation) ? joint_angle_for_variation(variation) : degrees(90);
+  if (peak.origin != PeakOrigin::engine) return raised(std::move(peak), equivalent, "range.turning");
+  // The engine's torque arrives at the stub as it is; the implement's lesser peak may be raised above it.
+  PeakLoad implement = peak;
+  implement.torque = *mean_load(value).torque * *value.implement.peak_factor;
+  implement.origin = PeakOrigin::implement;
+  implement = raised(std::move(implement), equivalent, "range.turning");
+  return !implement.torque || *implement.torque > *peak.torque ? implement : peak;
 }
 
 void doubt_unless_rise_known(const std::vector<std::string>& rise_missing, Finding& finding) {

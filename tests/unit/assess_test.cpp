@@ -678,6 +678,22 @@ TEST_CASE("by hand: the stub, straight and bent by the front joint") {
   check_by_hand(yield(0.999 * 1.25 * mises), Check::root_torsion_at_angle, mises, Status::stop, proved);
 }
 
+TEST_CASE("by hand: an implement's peak below the engine's passes it where uneven joints raise it on its way") {
+  Json plane = in_one_plane();
+  plane["overload"] = "none";
+  plane["implement"]["peak_factor"] = 2.083;
+  // 58 kW at 2200 r/min of the engine, 2100 for 540: lugged with 28 % more torque. The implement: 34 kW at 540 r/min.
+  const double lugged = 1.28 * 58e3 / (2.0 * pi * 540.0 / 60.0 * 2200.0 / 2100.0);
+  const double implement = 2.083 * 34e3 / (2.0 * pi * 540.0 / 60.0);
+  const double uneven = std::cos(at_headland.rear()) / std::cos(at_headland.front());
+  const double raised = implement * std::max(uneven, 1.0 / uneven);
+  REQUIRE(implement < lugged);
+  REQUIRE(raised > 1.001 * lugged);
+  const double torque = amount_in(assessed(plane), Check::root_torsion, "torque");
+  CHECK(torque >= raised * (1.0 - 1e-12));
+  CHECK(torque <= raised * (1.0 + proved));
+}
+
 TEST_CASE("by hand: power and the speed of the tips") {
   const Json plane = in_one_plane();
   // 58 kW at 2200 r/min are 55.4 kW at 2100 r/min; 18 % stay in reserve. With 28 % more torque 58 kW are there too.
